@@ -1,0 +1,81 @@
+import { createServer, type Server } from "node:http";
+import { getRequestListener } from "@hono/node-server";
+import { routes } from "./app.ts";
+import { refusal } from "./guard.ts";
+import { strictHeaders } from "./headers.ts";
+import { listenOn, NoFreePort } from "./listen.ts";
+
+/** The port tried first when none is asked for. */
+export const defaultPort = 5217;
+const portsTried = 20;
+
+export interface ServerOptions {
+  /** Folder with the built screen. */
+  readonly webRoot: string;
+  /** First port to try; 0 takes any free one. */
+  readonly port?: number;
+  /** A loopback address, to listen on it alone; both families when left out. */
+  readonly host?: "127.0.0.1" | "::1";
+}
+
+export interface RunningServer {
+  readonly url: string;
+  readonly port: number;
+  /** Ports that were tried first and belong to another program. */
+  readonly taken: readonly number[];
+  /** Stops listening and ends every connection. */
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Serves the built screen on this computer only.
+ *
+ * @throws NoFreePort when the port asked for and the nineteen after it are all taken
+ */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  // Both families by default: "localhost" may mean either, and were only one ours, another program
+  // could answer on the other under our address.
+  const hosts = options.host === undefined ? ["127.0.0.1", "::1"] : [options.host];
+  const first = options.port ?? defaultPort;
+  const last = first === 0 ? 0 : Math.min(first + portsTried - 1, 65_535);
+  const answer = getRequestListener(routes(options.webRoot).fetch);
+  const taken: number[] = [];
+  for (let port = first; port <= last; port += 1) {
+    const listening = await listenOn(hosts, port, (bound) => guarded(answer, bound));
+    if (listening !== undefined) {
+      const { servers, port: bound } = listening;
+      return {
+        url: `http://localhost:${bound}/`,
+        port: bound,
+        taken,
+        close: async () => {
+          await Promise.all(servers.map(closeServer));
+        },
+      };
+    }
+    taken.push(port);
+  }
+  throw new NoFreePort(first, last);
+}
+
+type Answer = ReturnType<typeof getRequestListener>;
+
+function guarded(answer: Answer, port: () => number): Server {
+  return createServer((request, response) => {
+    for (const [name, value] of strictHeaders) response.setHeader(name, value);
+    const refused = refusal(request, port());
+    if (refused === undefined) return void answer(request, response);
+    response.writeHead(refused.status, {
+      "content-type": "text/plain; charset=utf-8",
+      connection: "close",
+    });
+    response.end(`${refused.reason}\n`);
+  });
+}
+
+function closeServer(server: Server): Promise<void> {
+  return new Promise((settle) => {
+    server.close(() => settle());
+    server.closeAllConnections();
+  });
+}
