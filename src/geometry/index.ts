@@ -1,0 +1,1 @@
+export { convexHull, distanceInside, type PlanPoint } from "./plan.ts";

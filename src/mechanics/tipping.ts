@@ -1,0 +1,104 @@
+import { convexHull, distanceInside, type PlanPoint } from "../geometry/index.ts";
+import { type Kg, type Mm, mm, type N, newtons, ratio, STANDARD_GRAVITY } from "../units/index.ts";
+import {
+  derived,
+  given,
+  type Known,
+  known,
+  Problem,
+  published,
+  type Worked,
+  work,
+} from "../worked/index.ts";
+
+const gravity = given(
+  "standard gravity [m/s²]",
+  ratio(STANDARD_GRAVITY),
+  "1",
+  published("NIST SP 811", "appendix B"),
+);
+
+/**
+ * Vertical load that lifts the far feet, for one line of feet.
+ *
+ * @param massOfAll  of the piece as it stands, above 0 [kg]
+ * @param holding  from the foot line back to the centre of gravity [mm]
+ * @param reach  from the foot line out to the load, above 0 [mm]
+ * @returns load; nought or less when it falls by itself [N]
+ */
+export function tippingLoad(massOfAll: Known<Kg>, holding: Known<Mm>, reach: Known<Mm>): Worked<N> {
+  const m = known(massOfAll, "mass of the piece", "kg");
+  const a = known(holding, "foot line to centre of gravity", "mm");
+  const b = known(reach, "foot line out to the load", "mm");
+  return work({
+    says: "load that tips it",
+    unit: "N",
+    formula: "F = m·g·a/b",
+    inputs: { m, g: gravity, a, b },
+    value: newtons((m.value * STANDARD_GRAVITY * a.value) / b.value),
+    source: derived("statics"),
+  });
+}
+
+/** How a piece stands: its feet, its mass and where that lies, seen from above. */
+export type Stance = {
+  /** where it touches the floor; at least three, not in one line */
+  readonly feet: readonly PlanPoint[];
+  /** of the piece in this state [kg] */
+  readonly mass: Known<Kg>;
+  readonly centre: PlanPoint;
+};
+
+/**
+ * Vertical load at a place that tips the piece, by whichever line of feet gives way first.
+ *
+ * @param stance  feet, mass, centre of gravity
+ * @param load  where somebody leans
+ * @returns the load, or undefined when the place lies within the feet and no load tips it
+ * @throws Problem "centre-outside-feet" when it falls by itself
+ */
+export function tippingLoadAt(stance: Stance, load: PlanPoint): Worked<N> | undefined {
+  const hull = convexHull(stance.feet);
+  const edges = hull.map((a, i) => [a, hull[(i + 1) % hull.length] ?? a] as const);
+  const tips = edges.flatMap(([a, b]) => {
+    const holding = distanceInside(a, b, stance.centre);
+    const reach = -distanceInside(a, b, load);
+    if (holding <= 0) throw fallsByItself();
+    return reach > 0 ? [tippingLoad(stance.mass, mm(holding), mm(reach))] : [];
+  });
+  return tips.sort((x, y) => x.value - y.value)[0];
+}
+
+const fallsByItself = () =>
+  new Problem(
+    "centre-outside-feet",
+    "centre of gravity",
+    "It lies outside the feet: the piece falls by itself.",
+    "Spread the feet, or lighten what overhangs.",
+  );
+
+/**
+ * Level push at a height that tips the piece over a line of feet that cannot slide.
+ *
+ * @param massOfAll  of the piece, above 0 [kg]
+ * @param holding  from the foot line back to the centre of gravity [mm]
+ * @param height  of the push over the floor, above 0 [mm]
+ * @returns push [N]
+ */
+export function tippingPush(
+  massOfAll: Known<Kg>,
+  holding: Known<Mm>,
+  height: Known<Mm>,
+): Worked<N> {
+  const m = known(massOfAll, "mass of the piece", "kg");
+  const a = known(holding, "foot line to centre of gravity", "mm");
+  const h = known(height, "height of the push", "mm");
+  return work({
+    says: "level push that tips it, feet blocked",
+    unit: "N",
+    formula: "F_h = m·g·a/h",
+    inputs: { m, g: gravity, a, h },
+    value: newtons((m.value * STANDARD_GRAVITY * a.value) / h.value),
+    source: derived("statics"),
+  });
+}

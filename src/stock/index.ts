@@ -1,0 +1,7 @@
+export {
+  boardFeetOf,
+  boardVolume,
+  countedThickness,
+  surfaceMeasure,
+  tallyBoardFeet,
+} from "./board-measure.ts";

@@ -1,0 +1,14 @@
+export * from "./brands.ts";
+export { type DimensionName, dimensions, STANDARD_GRAVITY } from "./dimensions.ts";
+export { type LengthUnit, readLength } from "./length.ts";
+export {
+  type LengthParts,
+  type LengthStyle,
+  lengthParts,
+  type Purpose,
+  printLength,
+} from "./length-print.ts";
+export { printFigure, printQuantity } from "./print.ts";
+export { readQuantity } from "./quantity.ts";
+export { type Fault, placeOf, type Read, readAs, refuse } from "./read.ts";
+export { figure, type Row, readTable } from "./table.ts";

@@ -1,0 +1,33 @@
+export { type BoardSection, boardCup, faceWidthChange, ringRadius } from "./cup.ts";
+export { type ElasticRatios, elasticRatios } from "./elastic.ts";
+export { equilibriumMoisture, humidityFor } from "./emc.ts";
+export {
+  lateralLoad,
+  leadHole,
+  nailWithdrawal,
+  type Screw,
+  screwNumbered,
+  screwNumbers,
+  screwWithdrawal,
+  screwWithdrawalAllowed,
+  shankHole,
+  type Thread,
+} from "./fasteners.ts";
+export { density, gravityAt, greatestMoisture, mass, typicalGravityAt } from "./mass.ts";
+export {
+  coefficientAt,
+  coefficientFromShrinkage,
+  outOfSquare,
+  shrinkageTo,
+  widthChange,
+  widthChangeByShrinkage,
+} from "./movement.ts";
+export { allSpecies, type Species, speciesNamed } from "./species.ts";
+export {
+  modulusAlong,
+  modulusByShare,
+  strengthAt,
+  strengthAtAngle,
+  strengthByTrend,
+  turningPoint,
+} from "./strength.ts";

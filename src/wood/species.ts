@@ -1,0 +1,159 @@
+import {
+  figure,
+  type MPa,
+  mpa,
+  type N,
+  newtons,
+  type Pct,
+  type PerPct,
+  pct,
+  perPct,
+  type Ratio,
+  type Row,
+  ratio,
+  readTable,
+} from "../units/index.ts";
+import { derived, type Given, given, Problem, published, type Source } from "../worked/index.ts";
+import { speciesRows } from "./data/species.ts";
+import { handbook } from "./sources.ts";
+
+/** One timber, every figure with its source. */
+export type Species = {
+  readonly key: string;
+  readonly name: string;
+  readonly botanical: string;
+  readonly isSoftwood: boolean;
+  /** oven-dry mass over green volume [1] */
+  readonly basicGravity: Given<Ratio>;
+  /** oven-dry mass over the volume at 12 % MC [1] */
+  readonly gravity: Given<Ratio>;
+  /** radial shrinkage, green to oven-dry [%] */
+  readonly radialShrinkage: Given<Pct> | undefined;
+  /** tangential shrinkage, green to oven-dry [%] */
+  readonly tangentialShrinkage: Given<Pct> | undefined;
+  /** volumetric shrinkage, green to oven-dry [%] */
+  readonly volumeShrinkage: Given<Pct> | undefined;
+  /** fractional change of a quartersawn width per point [per % MC] */
+  readonly radial: Given<PerPct>;
+  /** fractional change of a flatsawn width per point [per % MC] */
+  readonly tangential: Given<PerPct>;
+  /** modulus of elasticity in bending, along the grain, 12 % MC [N/mm²] */
+  readonly stiffness: Given<MPa>;
+  /** bending strength, 12 % MC [N/mm²] */
+  readonly bendingStrength: Given<MPa>;
+  /** shear strength along the grain, 12 % MC [N/mm²] */
+  readonly shearStrength: Given<MPa> | undefined;
+  /** side hardness, 12 % MC [N] */
+  readonly hardness: Given<N> | undefined;
+};
+
+type Known = "read" | "memory" | "derived" | "trade";
+
+function sourceOf(known: Known, place: string): Source {
+  switch (known) {
+    case "read":
+      return handbook(place);
+    case "memory":
+      return handbook(place, "memory");
+    case "derived":
+      return derived("from shrinkage, itself from memory, by C = S/(3000 − 20·S)");
+    case "trade":
+      return published("German timber trade", "movement per point, the larger of two lists");
+  }
+}
+
+function speciesOf(row: Row): Species {
+  const known = (column: string) => row[column] as Known;
+  const isImported = row.group !== "hardwood" && row.group !== "softwood";
+  const name = row.name ?? "";
+  const entry = <V extends number>(
+    column: string,
+    says: string,
+    mint: (n: number) => V,
+    unit: Given["unit"],
+    source: Source,
+  ): Given<V> | undefined => {
+    const value = figure(row, column);
+    return value === undefined ? undefined : given(`${says}, ${name}`, mint(value), unit, source);
+  };
+  const gravity = sourceOf(known("k_G"), isImported ? "Table 5-5b" : "Table 5-3b");
+  const gravity12 =
+    row.G_12_is === "computed"
+      ? derived("from the green value in Table 5-5b, by Eq 4-11")
+      : gravity;
+  const shrinkage = sourceOf(known("k_S"), isImported ? "Table 4-4" : "Table 4-3");
+  const coefficient = sourceOf(known("k_C"), "Table 13-5");
+  const strength = sourceOf(known("k_mech"), isImported ? "Table 5-5b" : "Table 5-3a");
+  return {
+    key: row.key ?? "",
+    name,
+    botanical: row.botanical ?? "",
+    isSoftwood: row.pores === "softwood",
+    basicGravity: needed(entry("G_green", "green specific gravity", ratio, "1", gravity), name),
+    gravity: needed(entry("G_12", "specific gravity at 12 % MC", ratio, "1", gravity12), name),
+    radialShrinkage: entry("S_R", "radial shrinkage", pct, "%", shrinkage),
+    tangentialShrinkage: entry("S_T", "tangential shrinkage", pct, "%", shrinkage),
+    volumeShrinkage: entry("S_V", "volume shrinkage", pct, "%", shrinkage),
+    radial: needed(entry("C_R", "radial coefficient", perPct, "per % MC", coefficient), name),
+    tangential: needed(
+      entry("C_T", "tangential coefficient", perPct, "per % MC", coefficient),
+      name,
+    ),
+    stiffness: needed(entry("MOE", "stiffness in bending", mpa, "N/mm²", strength), name),
+    bendingStrength: needed(entry("MOR", "bending strength", mpa, "N/mm²", strength), name),
+    shearStrength: entry("shear", "shear strength", mpa, "N/mm²", strength),
+    hardness: entry("hardness", "side hardness", newtons, "N", strength),
+  };
+}
+
+function needed<T>(value: T | undefined, name: string): T {
+  if (value === undefined) throw new Error(`the species table lacks a needed figure for ${name}`);
+  return value;
+}
+
+/** Every species of the table, in its order. */
+export const allSpecies: readonly Species[] = readTable(speciesRows).map(speciesOf);
+
+const byName: ReadonlyMap<string, Species> = new Map(
+  allSpecies.flatMap((s) => [s.name, s.botanical, s.key].map((n) => [wordsOf(n), s] as const)),
+);
+
+/** Letters and digits only, lower case, so that `White Oak` and `white-oak` are one. */
+function wordsOf(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[^\p{L}\d]+/gu, " ")
+    .trim();
+}
+
+/**
+ * A species by key, common or botanical name, in any order of its words: `white oak`, `oak-white`.
+ * Where one name fits several, or none, the Problem lists the nearest.
+ *
+ * @param text  what was typed
+ * @throws Problem "species-unknown"
+ */
+export function speciesNamed(text: string): Species {
+  const words = wordsOf(text.slice(0, 80));
+  const exact = byName.get(words);
+  if (exact) return exact;
+  const asked = words.split(" ").filter((w) => w !== "");
+  const fits =
+    asked.length === 0 ? [] : allSpecies.filter((s) => asked.every((w) => speaksOf(s, w)));
+  const whole = fits.filter((s) => wordsOf(s.key).split(" ").length === asked.length);
+  const only = fits.length === 1 ? fits[0] : whole.length === 1 ? whole[0] : undefined;
+  if (only) return only;
+  const near = fits.length > 0 ? fits : allSpecies.filter((s) => asked.some((w) => speaksOf(s, w)));
+  const names = near.slice(0, 6).map((s) => s.name.toLowerCase());
+  throw new Problem(
+    "species-unknown",
+    `“${text.slice(0, 40)}”`,
+    fits.length > 1
+      ? "More than one timber has this name."
+      : "No timber of this name is in the table.",
+    `Use ${names.length > 0 ? names.join("; ") : "a name such as white oak, black cherry, black walnut"}.`,
+  );
+}
+
+const speaksOf = (s: Species, word: string): boolean =>
+  word.length > 1 && wordsOf(`${s.key} ${s.name} ${s.botanical}`).split(" ").includes(word);

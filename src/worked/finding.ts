@@ -1,0 +1,25 @@
+import type { Worked } from "./worked.ts";
+
+/** The groups in which findings are shown. */
+export type Group =
+  | "Fit and swing"
+  | "Seasons"
+  | "Strength"
+  | "Stands firm"
+  | "Joinery"
+  | "Can this shop make it";
+
+/** Nothing unjudged counts as ok; what rests on memory or habit is at most `watch`. */
+export type Verdict = "ok" | "watch" | "fails" | "not-judged";
+
+/** A judgement on a design. */
+export type Finding = {
+  readonly id: string;
+  readonly group: Group;
+  readonly verdict: Verdict;
+  readonly says: string;
+  readonly margin?: Worked;
+  readonly why: readonly Worked[];
+  /** keys of the parts, features and joints it speaks of */
+  readonly lights: readonly string[];
+};
