@@ -2,6 +2,7 @@ import { convexHull, distanceInside, type PlanPoint } from "../geometry/index.ts
 import { type Kg, type Mm, mm, type N, newtons, ratio, STANDARD_GRAVITY } from "../units/index.ts";
 import {
   derived,
+  type Given,
   given,
   type Known,
   known,
@@ -64,10 +65,21 @@ export function tippingLoadAt(stance: Stance, load: PlanPoint): Worked<N> | unde
     const holding = distanceInside(a, b, stance.centre);
     const reach = -distanceInside(a, b, load);
     if (holding <= 0) throw fallsByItself();
-    return reach > 0 ? [tippingLoad(stance.mass, mm(holding), mm(reach))] : [];
+    return reach > 0
+      ? [
+          tippingLoad(
+            stance.mass,
+            inPlan("foot line to centre of gravity", holding),
+            inPlan("foot line out to the load", reach),
+          ),
+        ]
+      : [];
   });
   return tips.sort((x, y) => x.value - y.value)[0];
 }
+
+const inPlan = (says: string, distance: number): Given<Mm> =>
+  given(says, mm(distance), "mm", derived("geometry of the feet and the load, seen from above"));
 
 const fallsByItself = () =>
   new Problem(

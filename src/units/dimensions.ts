@@ -52,10 +52,10 @@ const dimension = (says: string, examples: string, ...units: readonly UnitRow[])
   units,
 });
 
-const percent = (says: string, ...more: readonly string[]) =>
+const percent = (says: string, figure: string, ...more: readonly string[]) =>
   dimension(
     says,
-    "45 %|45",
+    `${figure} %|${figure}`,
     row(["%", "percent", "per cent", "pct", ...more].join("|"), 1, true, "both"),
   );
 
@@ -83,9 +83,9 @@ export const dimensions = {
     row("°C|C|degC|deg C|º C|ºC|° C|celsius", 1, true, "mm"),
     row("°F|F|degF|deg F|º F|ºF|° F|fahrenheit", 5 / 9, false, "inch", 32),
   ),
-  humidity: percent("a relative humidity", "% RH", "%RH", "RH", "rh"),
-  moisture: percent("a moisture content", "% MC", "%MC", "MC", "mc"),
-  share: percent("a percentage"),
+  humidity: percent("a relative humidity", "45", "% RH", "%RH", "RH", "rh"),
+  moisture: percent("a moisture content", "8", "% MC", "%MC", "MC", "mc"),
+  share: percent("a percentage", "10"),
   stress: dimension(
     "a pressure or stiffness",
     "1.5e6 psi|12.5 GPa|1.2 N/mm²",

@@ -78,9 +78,7 @@ function speciesOf(row: Row): Species {
   };
   const gravity = sourceOf(known("k_G"), isImported ? "Table 5-5b" : "Table 5-3b");
   const gravity12 =
-    row.G_12_is === "computed"
-      ? derived("from the green value in Table 5-5b, by Eq 4-11")
-      : gravity;
+    row.G_12_is === "computed" ? derived("from the printed green value, by Eq 4-11") : gravity;
   const shrinkage = sourceOf(known("k_S"), isImported ? "Table 4-4" : "Table 4-3");
   const coefficient = sourceOf(known("k_C"), "Table 13-5");
   const strength = sourceOf(known("k_mech"), isImported ? "Table 5-5b" : "Table 5-3a");

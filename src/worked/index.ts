@@ -1,3 +1,4 @@
+export type { Caution } from "./caution.ts";
 export type { Finding, Group, Verdict } from "./finding.ts";
 export { printHtml, printText, toJson, type WorkedJson } from "./print.ts";
 export { Problem, problemAt } from "./problem.ts";

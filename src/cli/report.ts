@@ -1,0 +1,88 @@
+import { type Answer, onSide, type Result, type Topic } from "../reckon/index.ts";
+import { type LengthUnit, printQuantity } from "../units/index.ts";
+import { cite, type Problem, printText } from "../worked/index.ts";
+import type { Io } from "./io.ts";
+
+/** Every problem on two lines: where and why, then what would be right. */
+export function printProblems(io: Io, problems: readonly Problem[]): void {
+  for (const { place, reason, remedy } of problems) io.err(`${place}: ${reason}\n  ${remedy}\n`);
+}
+
+/**
+ * An answer as text.
+ *
+ * @param topic  what was asked
+ * @param answer  what came out
+ * @param units  the side to print on
+ * @param working  whether to print each figure's whole chain
+ */
+export function answerText(
+  topic: Topic,
+  answer: Answer,
+  units: LengthUnit,
+  working: boolean,
+): string {
+  const width = Math.max(...answer.results.map((r) => nameOf(r).length));
+  const lines = [topic.title];
+  for (const result of answer.results) {
+    lines.push(`  ${nameOf(result).padEnd(width)}  ${valueText(result, units)}`);
+    if (working)
+      lines.push(
+        ...printText(result.worked, units)
+          .split("\n")
+          .map((l) => `      ${l}`),
+        "",
+      );
+  }
+  for (const { verdict, says } of answer.findings) lines.push(`  ${verdictWords[verdict]} ${says}`);
+  lines.push(...answer.remarks.map((remark) => `  ${remark}`));
+  if (answer.cautions.length > 0) lines.push("Take care");
+  lines.push(...answer.cautions.map((c) => `  ${c.says} (${cite(c.source)})`));
+  return `${lines.join("\n")}\n`;
+}
+
+const verdictWords = {
+  ok: "Proven.",
+  watch: "Watch.",
+  fails: "Stops.",
+  "not-judged": "Not judged.",
+};
+
+const nameOf = (result: Result): string => result.says ?? result.worked.says;
+
+function valueText({ worked, low, high, purpose }: Result, units: LengthUnit): string {
+  const print = (value: number) => printQuantity(value, worked.unit, units, purpose);
+  const value = print(worked.value);
+  if (!low || !high || low.value === high.value) return value;
+  const ends = [low, high].sort((a, b) => Math.abs(a.value) - Math.abs(b.value));
+  return `${value}  (${ends.map((e) => print(e.value)).join(" to ")})`;
+}
+
+/** What a topic asks, as help. */
+export function topicHelp(topic: Topic): string {
+  const rows = Object.entries(topic.asks).map(([name, q]) => {
+    const example = `'${onSide(q.example, "inch")}'`;
+    const metric = onSide(q.example, "mm");
+    const examples = q.kind === "choice" ? q.choices.join(" | ") : `${example} or '${metric}'`;
+    const same = q.kind !== "choice" && onSide(q.example, "inch") === metric;
+    const fallback =
+      q.fallback === undefined
+        ? q.optional
+          ? "may be left out"
+          : "needed"
+        : `else ${onSide(q.fallback, "mm")}`;
+    return [`--${name}`, `${q.says} (${fallback})`, same ? example : examples] as const;
+  });
+  const wide = (i: 0 | 1) => Math.max(...rows.map((r) => r[i].length));
+  return [
+    `latewood reckon ${topic.name}: ${topic.tells}.`,
+    "",
+    ...rows.map(([a, b, c]) => `  ${a.padEnd(wide(0))}  ${b.padEnd(wide(1))}  ${c}`),
+    "",
+    "  --units inch|mm  the side to print on, and of numbers without a unit (else mm)",
+    "  --working        print each figure's whole chain",
+    "  --json           millimetres, newtons, full precision",
+    "  --batch          rows on standard input, CSV or JSON lines, columns named as the options",
+    "",
+  ].join("\n");
+}

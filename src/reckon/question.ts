@@ -1,0 +1,203 @@
+import {
+  type Celsius,
+  type Count,
+  type Coverage,
+  celsius,
+  count,
+  coverage,
+  type Deg,
+  type DimensionName,
+  deg,
+  type Kg,
+  kg,
+  type LengthUnit,
+  type McPct,
+  type Mm,
+  type MPa,
+  mcPct,
+  mm,
+  mpa,
+  type N,
+  newtons,
+  type Pct,
+  pct,
+  printQuantity,
+  type Ratio,
+  type Read,
+  type RhPct,
+  type Rpm,
+  ratio,
+  readAs,
+  readLength,
+  readQuantity,
+  refuse,
+  rhPct,
+  rpm,
+  type SquareM,
+  squareM,
+  type UnitName,
+} from "../units/index.ts";
+import { type Species, speciesNamed } from "../wood/index.ts";
+import { assumed, type Given, given, givenByMaker, Problem } from "../worked/index.ts";
+
+/** The same text on both sides of the inch, or one for each. */
+type BySide = string | { readonly inch: string; readonly mm: string };
+
+export const onSide = (text: BySide, units: LengthUnit): string =>
+  typeof text === "string" ? text : text[units];
+
+/** Something a topic asks: how it is said, read, bounded, and what stands for it when left out. */
+export type Question<V> = {
+  readonly kind: "quantity" | "choice" | "species";
+  readonly says: string;
+  /** inside unit of a quantity */
+  readonly unit: UnitName | undefined;
+  readonly choices: readonly string[];
+  /** what stands in when nothing is written; undefined: it must be answered */
+  readonly fallback: BySide | undefined;
+  /** whether nothing at all is an answer */
+  readonly optional: boolean;
+  /** a text that answers it, shown in help and on a fresh screen */
+  readonly example: BySide;
+  readonly read: (text: string, units: LengthUnit, isFallback: boolean) => Read<V>;
+};
+
+// biome-ignore lint/suspicious/noExplicitAny: a list of questions holds answers of every type
+export type Asks = Readonly<Record<string, Question<any>>>;
+
+/** What a topic's function gets: each question's value under its name. */
+export type Answers<A extends Asks> = {
+  readonly [K in keyof A]: A[K] extends Question<infer V> ? V : never;
+};
+
+type Bounds = {
+  /** least value that is let through, in the inside unit */
+  readonly least?: number;
+  /** greatest value that is let through, in the inside unit */
+  readonly most?: number;
+  readonly whole?: boolean;
+  readonly example: BySide;
+  readonly fallback?: BySide;
+};
+
+/** Builds the quantity questions: one maker for each inside unit. */
+const quantity =
+  <V extends number>(dimension: DimensionName | "length", unit: UnitName, mint: (n: number) => V) =>
+  (says: string, bounds: Bounds): Question<Given<V>> => ({
+    kind: "quantity",
+    says,
+    unit,
+    choices: [],
+    fallback: bounds.fallback,
+    optional: false,
+    example: bounds.example,
+    read(text, units, isFallback) {
+      const read =
+        dimension === "length" ? readLength(text, units) : readQuantity(text, dimension, units);
+      if (!read.ok) return read;
+      const fault = boundsFault(text, read.value, unit, bounds, units);
+      if (fault) return fault;
+      const source = isFallback ? assumed("a usual figure; give your own") : givenByMaker;
+      return readAs(given(says, mint(read.value), unit, source));
+    },
+  });
+
+function boundsFault(
+  text: string,
+  value: number,
+  unit: UnitName,
+  bounds: Bounds,
+  units: LengthUnit,
+) {
+  const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY, whole } = bounds;
+  const show = (n: number) => printQuantity(n, unit, units);
+  const range = Number.isFinite(most)
+    ? `Use ${show(least)} to ${show(most)}.`
+    : `Use ${show(least)} or more.`;
+  if (value < least - 1e-9 || value > most + 1e-9) {
+    return refuse(
+      "out-of-range",
+      text,
+      0,
+      text.length,
+      `${show(value)} is outside what is worked here.`,
+      range,
+    );
+  }
+  if (whole && Math.abs(value - Math.round(value)) > 1e-9) {
+    return refuse("not-whole", text, 0, text.length, "This must be a whole number.", range);
+  }
+  return undefined;
+}
+
+export const ask = {
+  length: quantity<Mm>("length", "mm", mm),
+  mass: quantity<Kg>("mass", "kg", kg),
+  load: quantity<N>("load", "N", newtons),
+  temperature: quantity<Celsius>("temperature", "°C", celsius),
+  humidity: quantity<RhPct>("humidity", "% RH", rhPct),
+  moisture: quantity<McPct>("moisture", "% MC", mcPct),
+  share: quantity<Pct>("share", "%", pct),
+  stress: quantity<MPa>("stress", "N/mm²", mpa),
+  area: quantity<SquareM>("area", "m²", squareM),
+  coverage: quantity<Coverage>("coverage", "m²/l", coverage),
+  speed: quantity<Rpm>("speed", "rpm", rpm),
+  angle: quantity<Deg>("angle", "°", deg),
+  pieces: quantity<Count>("number", "pieces", count),
+  number: quantity<Ratio>("number", "1", ratio),
+};
+
+/** The same question, but nothing is an answer too. */
+export const optionally = <V>(question: Question<V>): Question<V | undefined> => ({
+  ...question,
+  optional: true,
+});
+
+/** One of a few words. */
+export function choice<C extends string>(
+  says: string,
+  choices: readonly C[],
+  fallback?: C,
+): Question<C> {
+  return {
+    kind: "choice",
+    says,
+    unit: undefined,
+    choices,
+    fallback,
+    optional: false,
+    example: fallback ?? choices[0] ?? "",
+    read(text) {
+      const found = choices.find((c) => c.toLowerCase() === text.trim().toLowerCase());
+      return found !== undefined
+        ? readAs(found)
+        : refuse(
+            "not-a-choice",
+            text,
+            0,
+            text.length,
+            "This is not one of the choices.",
+            `Use ${choices.join(", ")}.`,
+          );
+    },
+  };
+}
+
+/** A timber of the table, by any of its names. */
+export const timber = (says = "timber"): Question<Species> => ({
+  kind: "species",
+  says,
+  unit: undefined,
+  choices: [],
+  fallback: undefined,
+  optional: false,
+  example: "white oak",
+  read(text) {
+    try {
+      return readAs(speciesNamed(text));
+    } catch (problem) {
+      if (!(problem instanceof Problem)) throw problem;
+      return refuse(problem.code, text, 0, text.length, problem.reason, problem.remedy);
+    }
+  },
+});

@@ -1,0 +1,115 @@
+import type { LengthUnit, Purpose } from "../units/index.ts";
+import { type Caution, type Finding, Problem, problemAt, type Worked } from "../worked/index.ts";
+import { type Answers, type Asks, onSide } from "./question.ts";
+
+/** One figure of an answer; where the truth is a range, with its ends. */
+export type Result = {
+  readonly name: string;
+  /** what it is, where the working's own words are not plain enough */
+  readonly says?: string;
+  readonly worked: Worked;
+  readonly low?: Worked;
+  readonly high?: Worked;
+  /** for lengths: how finely to print */
+  readonly purpose?: Purpose;
+};
+
+export type Answer = {
+  /** the first is what was asked; the others go with it */
+  readonly results: readonly Result[];
+  /** what the figures mean, in a sentence or two */
+  readonly remarks: readonly string[];
+  readonly findings: readonly Finding[];
+  readonly cautions: readonly Caution[];
+};
+
+/** A quick sum. */
+export type Topic<A extends Asks = Asks> = {
+  readonly name: string;
+  readonly title: string;
+  /** what it tells, in one line */
+  readonly tells: string;
+  readonly asks: A;
+  readonly answer: (given: Answers<A>) => Answer;
+};
+
+type Spec<A extends Asks> = Omit<Topic<A>, "answer"> & {
+  readonly answer: (given: Answers<A>) => Partial<Answer> & Pick<Answer, "results">;
+};
+
+/** Sets up a topic; whatever its answer leaves out is empty. */
+export function topic<A extends Asks>(spec: Spec<A>): Topic {
+  const whole: Topic<A> = {
+    ...spec,
+    answer: (given) => ({ remarks: [], findings: [], cautions: [], ...spec.answer(given) }),
+  };
+  return whole as unknown as Topic;
+}
+
+export type Outcome =
+  | {
+      readonly ok: true;
+      readonly answer: Answer;
+      readonly given: Readonly<Record<string, unknown>>;
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * Works a topic from texts: reads every answer, gathers every fault, and only then computes.
+ *
+ * @param of  the topic
+ * @param texts  what was typed, by the names of its questions; missing ones take their fallback
+ * @param units  the side that numbers without a unit are on
+ * @param place  how the asker names a question: `--width`, `column width`
+ */
+export function reckon(
+  of: Topic,
+  texts: Readonly<Record<string, string | undefined>>,
+  units: LengthUnit,
+  place: (name: string) => string,
+): Outcome {
+  const given: Record<string, unknown> = {};
+  const problems: Problem[] = [];
+  for (const name of Object.keys(texts)) {
+    if (!(name in of.asks) && texts[name] !== undefined)
+      problems.push(unknownName(of, name, place));
+  }
+  for (const [name, question] of Object.entries(of.asks)) {
+    const typed = texts[name];
+    const isLeftOut = typed === undefined || typed.trim() === "";
+    const text = isLeftOut ? question.fallback && onSide(question.fallback, units) : typed;
+    if (text === undefined) {
+      if (question.optional) continue;
+      const example = onSide(question.example, units);
+      problems.push(
+        new Problem(
+          "missing",
+          place(name),
+          `The ${question.says} is not given.`,
+          `Add ${place(name)}, such as ${example}.`,
+        ),
+      );
+      continue;
+    }
+    const read = question.read(text, units, isLeftOut);
+    if (read.ok) given[name] = read.value;
+    else problems.push(problemAt(place(name), read.fault));
+  }
+  if (problems.length > 0) return { ok: false, problems };
+  try {
+    return { ok: true, answer: of.answer(given), given };
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    return { ok: false, problems: [problem] };
+  }
+}
+
+function unknownName(of: Topic, name: string, place: (name: string) => string): Problem {
+  const known = Object.keys(of.asks).map(place).join(", ");
+  return new Problem(
+    "unknown-question",
+    place(name),
+    `“${of.name}” has no such question.`,
+    `Use ${known}.`,
+  );
+}

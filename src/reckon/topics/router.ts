@@ -1,0 +1,49 @@
+import {
+  depthOfPass,
+  rimSpeed,
+  routerCautions,
+  routerPasses,
+  routerSpeed,
+} from "../../making/index.ts";
+import { ask } from "../question.ts";
+import { topic } from "../topic.ts";
+
+export const router = topic({
+  name: "router",
+  title: "Router speed and passes",
+  tells: "how fast a cutter may run and in how many passes to reach a depth",
+  asks: {
+    diameter: ask.length("largest cutting diameter", {
+      least: 0.5,
+      most: 200,
+      example: { inch: '1 1/4"', mm: "32 mm" },
+    }),
+    depth: ask.length("depth in all", {
+      least: 0.1,
+      most: 200,
+      example: { inch: '1/2"', mm: "12 mm" },
+    }),
+    top: ask.speed("highest speed of the router", {
+      least: 1000,
+      most: 40000,
+      example: "22000 rpm",
+      fallback: "24000 rpm",
+    }),
+  },
+  answer({ diameter, depth, top }) {
+    const speed = routerSpeed(diameter, top);
+    const easy = routerPasses(depth, true);
+    return {
+      results: [
+        { name: "speed", worked: speed },
+        { name: "rim-speed", worked: rimSpeed(diameter, speed) },
+        { name: "passes", worked: easy, low: routerPasses(depth, false), high: easy },
+        { name: "each-pass", worked: depthOfPass(depth, easy) },
+      ],
+      remarks: [
+        "Small cutters, hard wood and hand-held work want the easy passes; a last skim leaves the best surface.",
+      ],
+      cautions: routerCautions,
+    };
+  },
+});

@@ -1,0 +1,43 @@
+import { boardVolume } from "../../stock/index.ts";
+import { density, gravityAt, mass, typicalGravityAt } from "../../wood/index.ts";
+import { ask, timber } from "../question.ts";
+import { withBoardSpread } from "../spread.ts";
+import { topic } from "../topic.ts";
+
+const size = { least: 0.1, most: 20000 };
+
+export const weight = topic({
+  name: "weight",
+  title: "Weight of wood",
+  tells: "what boards or parts weigh at a moisture content",
+  asks: {
+    species: timber(),
+    length: ask.length("length", { ...size, example: { inch: '72"', mm: "1800 mm" } }),
+    width: ask.length("width", { ...size, example: { inch: '36"', mm: "900 mm" } }),
+    thickness: ask.length("thickness", { ...size, example: { inch: '7/8"', mm: "22 mm" } }),
+    pieces: ask.pieces("how many", {
+      least: 1,
+      most: 100000,
+      whole: true,
+      example: "1",
+      fallback: "1",
+    }),
+    moisture: ask.moisture("moisture content", {
+      least: 0,
+      most: 200,
+      example: "8 %",
+      fallback: "8 %",
+    }),
+  },
+  answer({ species, length, width, thickness, pieces, moisture }) {
+    const gravity = species.volumeShrinkage
+      ? gravityAt(species.basicGravity, species.volumeShrinkage, moisture)
+      : typicalGravityAt(species.basicGravity, moisture);
+    const dense = density(gravity, moisture);
+    const volume = boardVolume(thickness, width, length, pieces);
+    return {
+      results: [withBoardSpread("weight", mass(volume, dense)), { name: "density", worked: dense }],
+      remarks: ["A board of the same timber may be a sixth lighter or heavier than the mean."],
+    };
+  },
+});
