@@ -21,6 +21,7 @@ import {
   newtons,
   type Pct,
   pct,
+  printLength,
   printQuantity,
   type Ratio,
   type Read,
@@ -36,6 +37,8 @@ import {
   type SquareM,
   squareM,
   type UnitName,
+  unitOfSide,
+  writeQuantity,
 } from "../units/index.ts";
 import { type Species, speciesNamed } from "../wood/index.ts";
 import { assumed, type Given, given, givenByMaker, Problem } from "../worked/index.ts";
@@ -60,6 +63,10 @@ export type Question<V> = {
   /** a text that answers it, shown in help and on a fresh screen */
   readonly example: BySide;
   readonly read: (text: string, units: LengthUnit, isFallback: boolean) => Read<V>;
+  /** the text some steps up or down, undefined where steps make no sense or it cannot be read */
+  readonly step: (text: string, units: LengthUnit, steps: number) => string | undefined;
+  /** the text with its unit written out, where the other side would read it otherwise */
+  readonly pin: (text: string, units: LengthUnit) => string;
 };
 
 // biome-ignore lint/suspicious/noExplicitAny: a list of questions holds answers of every type
@@ -80,9 +87,25 @@ type Bounds = {
   readonly fallback?: BySide;
 };
 
+/** Lengths have a reader of their own; every other quantity has a table of units. */
+type Kind = DimensionName | "length";
+
+const readKind = (text: string, kind: Kind, units: LengthUnit): Read<number> =>
+  kind === "length" ? readLength(text, units) : readQuantity(text, kind, units);
+
+const writeKind = (value: number, kind: Kind, units: LengthUnit): string =>
+  kind === "length" ? printLength(mm(value), { units }) : writeQuantity(value, kind, units, 4);
+
+const ownUnit = (kind: Kind, units: LengthUnit): string =>
+  kind === "length" ? (units === "inch" ? "in" : "mm") : unitOfSide(kind, units);
+
+/** One step of the arrow keys, as its side writes it. */
+const stepOf = (kind: Kind, units: LengthUnit): string =>
+  kind === "length" ? (units === "inch" ? "1/16 in" : "1 mm") : "1";
+
 /** Builds the quantity questions: one maker for each inside unit. */
 const quantity =
-  <V extends number>(dimension: DimensionName | "length", unit: UnitName, mint: (n: number) => V) =>
+  <V extends number>(kind: Kind, unit: UnitName, mint: (n: number) => V) =>
   (says: string, bounds: Bounds): Question<Given<V>> => ({
     kind: "quantity",
     says,
@@ -92,13 +115,31 @@ const quantity =
     optional: false,
     example: bounds.example,
     read(text, units, isFallback) {
-      const read =
-        dimension === "length" ? readLength(text, units) : readQuantity(text, dimension, units);
+      const read = readKind(text, kind, units);
       if (!read.ok) return read;
       const fault = boundsFault(text, read.value, unit, bounds, units);
       if (fault) return fault;
       const source = isFallback ? assumed("a usual figure; give your own") : givenByMaker;
       return readAs(given(says, mint(read.value), unit, source));
+    },
+    step(text, units, steps) {
+      const now = readKind(text, kind, units);
+      const one = readKind(stepOf(kind, units), kind, units);
+      const none = readKind("0", kind, units);
+      if (!now.ok || !one.ok || !none.ok) return undefined;
+      const next = now.value + steps * (one.value - none.value);
+      return boundsFault(text, next, unit, bounds, units) ? text : writeKind(next, kind, units);
+    },
+    pin(text, units) {
+      const other = units === "inch" ? "mm" : "inch";
+      const here = readKind(text, kind, units);
+      const reads = (written: string) => {
+        const there = readKind(written, kind, other);
+        return here.ok && there.ok && there.value === here.value;
+      };
+      if (!here.ok || reads(text)) return text;
+      const named = `${text.trim()} ${ownUnit(kind, units)}`;
+      return reads(named) ? named : writeKind(here.value, kind, units);
     },
   });
 
@@ -148,6 +189,8 @@ export const ask = {
 };
 
 /** The same question, but nothing is an answer too. */
+const asWritten = { step: () => undefined, pin: (text: string) => text };
+
 export const optionally = <V>(question: Question<V>): Question<V | undefined> => ({
   ...question,
   optional: true,
@@ -167,6 +210,7 @@ export function choice<C extends string>(
     fallback,
     optional: false,
     example: fallback ?? choices[0] ?? "",
+    ...asWritten,
     read(text) {
       const found = choices.find((c) => c.toLowerCase() === text.trim().toLowerCase());
       return found !== undefined
@@ -192,6 +236,7 @@ export const timber = (says = "timber"): Question<Species> => ({
   fallback: undefined,
   optional: false,
   example: "white oak",
+  ...asWritten,
   read(text) {
     try {
       return readAs(speciesNamed(text));

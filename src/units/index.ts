@@ -9,6 +9,6 @@ export {
   printLength,
 } from "./length-print.ts";
 export { printFigure, printQuantity } from "./print.ts";
-export { readQuantity } from "./quantity.ts";
+export { readQuantity, unitOfSide, writeQuantity } from "./quantity.ts";
 export { type Fault, placeOf, type Read, readAs, refuse } from "./read.ts";
 export { figure, type Row, readTable } from "./table.ts";

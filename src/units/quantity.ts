@@ -1,5 +1,6 @@
 import { type Dimension, type DimensionName, dimensions, type UnitRow } from "./dimensions.ts";
 import type { LengthUnit } from "./length.ts";
+import { decimal } from "./length-print.ts";
 import { type Read, readAs, refuse } from "./read.ts";
 import { commaFault, LONGEST_TEXT, plain, readNumeral, skipSpaces } from "./scan.ts";
 
@@ -70,6 +71,34 @@ export function readQuantity(
     );
   }
   return readAs(value);
+}
+
+/**
+ * A quantity written in one side's own unit, in a form `readQuantity` reads back.
+ *
+ * @param value  in the dimension's inside unit
+ * @param dimension  what kind of quantity it is
+ * @param side  whose unit to write it in
+ * @param digits  decimal places at most
+ */
+export function writeQuantity(
+  value: number,
+  dimension: DimensionName,
+  side: LengthUnit,
+  digits: number,
+): string {
+  const unit = rowOfSide(dimension, side);
+  return `${decimal(value / unit.size + unit.zero, digits)} ${unit.names[0]}`.trim();
+}
+
+/** The unit that a number without one takes on a side, as it is written. */
+export const unitOfSide = (dimension: DimensionName, side: LengthUnit): string =>
+  rowOfSide(dimension, side).names[0] ?? "";
+
+function rowOfSide(dimension: DimensionName, side: LengthUnit): UnitRow {
+  const unit = bareUnit(dimensions[dimension], side);
+  if (!unit) throw new Error(`${dimension} has no unit of its own on the ${side} side`);
+  return unit;
 }
 
 const bareUnit = (table: Dimension, bare: LengthUnit): UnitRow | undefined =>
