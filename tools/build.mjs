@@ -80,6 +80,8 @@ async function buildProgram() {
       `The program (src/cli) does not compile: ${fault.errors?.length ?? 1} fault(s), above.`,
     );
   }
+  // Its helper process would otherwise live as long as `npm start` does.
+  await esbuild.stop();
   chmodSync(program, 0o755);
 }
 

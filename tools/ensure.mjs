@@ -127,7 +127,7 @@ const remedies = [
   [/EUSAGE|in sync/, "package.json and package-lock.json disagree. Run: npm install"],
   [/EINTEGRITY/, "A download arrived damaged. Run: npm cache clean --force, and try again."],
   [
-    /ENOENT.*npm|npm.*not (found|recognized)/i,
+    /^cannot start npm|npm.*is not recognized/m,
     "npm was not found. It comes with Node.js: install Node.js again.",
   ],
 ];
@@ -156,7 +156,7 @@ function runNpm(args) {
       clearInterval(pulse);
       settle({ code, heard: heard + more });
     };
-    child.on("error", (fault) => end(1, `${fault.code} npm ${fault.message}`));
+    child.on("error", (fault) => end(1, `\ncannot start npm: ${fault.message}`));
     child.on("close", (code) => end(code === null ? 1 : code));
   });
 }

@@ -1,7 +1,7 @@
 // `npm test`: every gate, each run even when an earlier one failed. The last line of the output is
 // the count, for machines to read.
 import { spawn } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "./build.mjs";
@@ -69,6 +69,8 @@ async function vitest(project) {
   try {
     const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
     const code = await runTool("vitest", ["run", "--project", project, ...reporters]);
+    if (!existsSync(file))
+      throw new Stop(`vitest ended with code ${code} before any ${project} test.`);
     const counts = countReport(file, code);
     if (counts.passed + counts.failed === 0) throw new Stop(`No ${project} test ran at all.`);
     return counts;

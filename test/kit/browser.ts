@@ -27,7 +27,7 @@ export interface Latewood {
  * Starts the built server and a browser for the tests of one file, and ends both after them. A test
  * fails when one of its pages logged an error, threw one, or asked anybody but the server.
  */
-export function useLatewood(): Latewood {
+export function startLatewood(): Latewood {
   let server: Server | undefined;
   let browser: Browser | undefined;
   let contexts: BrowserContext[] = [];
