@@ -56,8 +56,10 @@ function metricParts(size: number, purpose: Purpose): Unsigned {
 
 function inchParts(size: number, purpose: Purpose, feet = false): Unsigned {
   const denominator = denominators[purpose];
-  if (purpose === "fit" && size < MM_PER_INCH / 64 - 1e-9) {
-    const whole = decimal(nearest((size / MM_PER_INCH) * 1000) / 1000, 3);
+  // Judged once rounded: 0.016 would read back as more than 1/64 and then print as that.
+  const thousandths = nearest((size / MM_PER_INCH) * 1000);
+  if (purpose === "fit" && thousandths < 1000 / 64) {
+    const whole = decimal(thousandths / 1000, 3);
     return { feet: undefined, whole, fraction: undefined, unit: "″", shade: undefined };
   }
   const ticks = nearest((size / MM_PER_INCH) * denominator);
