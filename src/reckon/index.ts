@@ -1,3 +1,3 @@
-export { onSide, type Question } from "./question.ts";
+export { onSide, type Question, timberGroups, timberNamed } from "./question.ts";
 export { type Answer, type Outcome, type Result, reckon, type Topic } from "./topic.ts";
 export { topicNamed, topics } from "./topics.ts";

@@ -40,12 +40,13 @@ import {
   unitOfSide,
   writeQuantity,
 } from "../units/index.ts";
-import { type Species, speciesNamed } from "../wood/index.ts";
+import { allSpecies, type Species, speciesNamed } from "../wood/index.ts";
 import { assumed, type Given, given, givenByMaker, Problem } from "../worked/index.ts";
 
 /** The same text on both sides of the inch, or one for each. */
 type BySide = string | { readonly inch: string; readonly mm: string };
 
+/** The text that stands on one side. */
 export const onSide = (text: BySide, units: LengthUnit): string =>
   typeof text === "string" ? text : text[units];
 
@@ -188,9 +189,10 @@ export const ask = {
   number: quantity<Ratio>("number", "1", ratio),
 };
 
-/** The same question, but nothing is an answer too. */
+/** Words have no steps, and mean the same on both sides. */
 const asWritten = { step: () => undefined, pin: (text: string) => text };
 
+/** The same question, but nothing is an answer too. */
 export const optionally = <V>(question: Question<V>): Question<V | undefined> => ({
   ...question,
   optional: true,
@@ -246,3 +248,15 @@ export const timber = (says = "timber"): Question<Species> => ({
     }
   },
 });
+
+/** Every timber by its common name, grouped as a list shows them. */
+export const timberGroups = [
+  { label: "Hardwoods", names: allSpecies.filter((s) => !s.isSoftwood).map((s) => s.name) },
+  { label: "Softwoods", names: allSpecies.filter((s) => s.isSoftwood).map((s) => s.name) },
+].map((group) => ({ ...group, names: group.names.sort((a, b) => a.localeCompare(b, "en")) }));
+
+/** The common name of a timber, however it was written; undefined when it is not in the table. */
+export function timberNamed(text: string): string | undefined {
+  const read = timber().read(text, "mm", false);
+  return read.ok ? read.value.name : undefined;
+}

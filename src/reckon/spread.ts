@@ -47,7 +47,13 @@ function scaled(worked: Worked, factor: string, by: number, says: string): Worke
   });
 }
 
-/** A result that may be so many times larger or smaller. */
+/**
+ * A result that may be so many times larger or smaller.
+ *
+ * @param name  of the result
+ * @param worked  its likely value
+ * @param factor  to multiply and to divide by, above 1 [1]
+ */
 export function withFactorSpread(name: string, worked: Worked, factor: Given<Ratio>): Result {
   const end = (says: string, formula: string, value: number, source: Source): Worked =>
     work({ says, unit: worked.unit, formula, inputs: { x: worked, f: factor }, value, source });

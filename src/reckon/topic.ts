@@ -71,7 +71,7 @@ export function reckon(
   const given: Record<string, unknown> = {};
   const problems: Problem[] = [];
   for (const name of Object.keys(texts)) {
-    if (!(name in of.asks) && texts[name] !== undefined)
+    if (!Object.hasOwn(of.asks, name) && texts[name] !== undefined)
       problems.push(unknownName(of, name, place));
   }
   for (const [name, question] of Object.entries(of.asks)) {

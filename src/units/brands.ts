@@ -118,4 +118,9 @@ export const metresPerSecond = minted<MPerS>();
 
 /** Inches to millimetres: exact by the international inch of 1959. */
 export const MM_PER_INCH = 25.4;
+/**
+ * Inches as millimetres.
+ *
+ * @param n  any length [in]
+ */
 export const inches = (n: number): Mm => mm(n * MM_PER_INCH);

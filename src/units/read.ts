@@ -15,6 +15,7 @@ export type Fault = {
   readonly remedy: string;
 };
 
+/** A reading that succeeded. */
 export const readAs = <T>(value: T): Read<T> => ({ ok: true, value });
 
 /** A refused reading of `text`; `start` and `end` bound the characters at fault. */

@@ -16,13 +16,16 @@ export type Source =
   /** A default that stands until the maker gives a figure. */
   | { readonly kind: "assumed"; readonly why: string };
 
+/** A book, standard, table or page; second-hand unless said. */
 export const published = (
   work: string,
   place: string,
   seen: "primary" | "secondary" | "memory" = "secondary",
 ): Source => ({ kind: "published", work, place, seen });
 
+/** Worked out, not looked up: from geometry, statics, arithmetic or a definition. */
 export const derived = (from: string): Source => ({ kind: "derived", from });
+/** Stands until the maker says otherwise; `why` is shown. */
 export const assumed = (why: string): Source => ({ kind: "assumed", why });
 export const givenByMaker: Source = { kind: "given" };
 export const commonPractice: Source = { kind: "practice" };

@@ -24,6 +24,7 @@ export type Input = Given | Worked;
 /** What a formula takes: a plain number, or one that brings its reasoning along. */
 export type Known<V extends number> = V | Given<V> | Worked<V>;
 
+/** Whether an input brings a formula of its own. */
 export const isWorked = (input: Input): input is Worked => "formula" in input;
 
 /** A value looked up or assumed, with where it comes from. */

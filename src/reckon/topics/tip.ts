@@ -120,14 +120,14 @@ function judge(weakest: Worked | undefined): Finding {
   const value = weakest?.value ?? Number.POSITIVE_INFINITY;
   const says =
     value >= FIRM_LEAN_N
-      ? "It stands to a firm lean."
+      ? "It stands to more than a firm lean, about 200 N or 20 kg by our own reckoning; the force a standard asks for was not seen."
       : value >= LIGHT_LEAN_N
         ? "Light for its reach: tables with raised leaves are often so."
         : "A light lean tips it: spread the feet, add weight low down, or shorten the overhang.";
   return {
     id: "tip/edge",
     group: "Stands firm",
-    verdict: value >= FIRM_LEAN_N ? "ok" : "watch",
+    verdict: value >= FIRM_LEAN_N ? "not-judged" : "watch",
     says,
     ...(weakest ? { margin: weakest } : {}),
     why: weakest ? [weakest] : [],

@@ -1,0 +1,71 @@
+import { type KeyboardEvent, useId } from "react";
+import type { Problem } from "../../worked/index.ts";
+import { Typeset } from "./typeset.tsx";
+
+type Props = {
+  readonly label: string;
+  readonly text: string;
+  /** what stands when nothing is written */
+  readonly placeholder: string;
+  /** the value read, on the other side of the inch */
+  readonly echo: string | undefined;
+  readonly problem: Problem | undefined;
+  readonly write: (text: string) => void;
+  readonly step: (steps: number) => string | undefined;
+  readonly touch: (isTouched: boolean) => void;
+};
+
+const keys: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
+
+/** A field for any way of writing a quantity; the arrow keys step it, a fault says what was read. */
+export function QuantityField(props: Props) {
+  const { label, text, placeholder, echo, problem, write, step, touch } = props;
+  const id = useId();
+  const onKeyDown = (event: KeyboardEvent) => {
+    const steps = keys[event.key];
+    const next = steps === undefined ? undefined : step(steps);
+    if (next === undefined) return;
+    event.preventDefault();
+    write(next);
+  };
+  return (
+    <div className="field" data-wrong={problem !== undefined}>
+      <label htmlFor={id}>{label}</label>
+      <div className="field-line">
+        <input
+          id={id}
+          value={text}
+          placeholder={placeholder}
+          autoComplete="off"
+          autoCorrect="off"
+          autoCapitalize="off"
+          spellCheck={false}
+          inputMode="text"
+          aria-invalid={problem !== undefined}
+          aria-describedby={`${id}-note`}
+          onChange={(event) => write(event.target.value)}
+          onKeyDown={onKeyDown}
+          onFocus={() => touch(true)}
+          onBlur={() => touch(false)}
+        />
+        {echo && (
+          <span className="echo">
+            <Typeset text={echo} />
+          </span>
+        )}
+      </div>
+      <p className="field-note" id={`${id}-note`}>
+        {problem && (
+          <>
+            {problem.reason} <b>{problem.remedy}</b>
+          </>
+        )}
+      </p>
+    </div>
+  );
+}

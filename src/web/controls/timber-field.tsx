@@ -1,0 +1,43 @@
+import { useId } from "react";
+import type { Problem } from "../../worked/index.ts";
+
+/** Timbers as a screen lists them. */
+export type TimberGroup = { readonly label: string; readonly names: readonly string[] };
+
+type Props = {
+  readonly label: string;
+  readonly groups: readonly TimberGroup[];
+  readonly chosen: string;
+  readonly problem: Problem | undefined;
+  readonly write: (name: string) => void;
+};
+
+/** A timber from the table; the browser's own list, which every device knows how to show large. */
+export function TimberField({ label, groups, chosen, problem, write }: Props) {
+  const id = useId();
+  const isKnown = groups.some((g) => g.names.includes(chosen));
+  return (
+    <div className="field" data-wrong={problem !== undefined}>
+      <label htmlFor={id}>{label}</label>
+      <select id={id} value={chosen} onChange={(event) => write(event.target.value)}>
+        {!isKnown && <option value={chosen}>{chosen || "choose a timber"}</option>}
+        {groups.map((group) => (
+          <optgroup key={group.label} label={group.label}>
+            {group.names.map((name) => (
+              <option key={name} value={name}>
+                {name}
+              </option>
+            ))}
+          </optgroup>
+        ))}
+      </select>
+      <p className="field-note">
+        {problem && (
+          <>
+            {problem.reason} <b>{problem.remedy}</b>
+          </>
+        )}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,16 @@
+import "@fontsource-variable/source-sans-3/wght.css";
+import "./look/tokens.css";
+import "./look/sheet.css";
+import "./look/sums.css";
+import "./look/drawings.css";
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./index.ts";
+
+const sheet = document.getElementById("sheet");
+if (!sheet) throw new Error("the page has no sheet to draw on");
+createRoot(sheet).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);
