@@ -1,0 +1,230 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  type Outcome,
+  onSide,
+  reckon,
+  type Topic,
+  topicNamed,
+  topics,
+} from "../../src/reckon/index.ts";
+import { type LengthUnit, printQuantity } from "../../src/units/index.ts";
+import {
+  cite,
+  type Input,
+  isUnproven,
+  Problem,
+  printHtml,
+  printText,
+  toJson,
+  wholeChain,
+} from "../../src/worked/index.ts";
+import { answersFor, rangeOf, textsOf, withUnit } from "../kit/questions.ts";
+
+const at = (name: string) => `field ${name}`;
+const named = topics.map((t) => [t.name, t] as const);
+
+const examplesOf = (topic: Topic, units: LengthUnit) =>
+  Object.fromEntries(Object.entries(topic.asks).map(([k, q]) => [k, onSide(q.example, units)]));
+
+const problemsOf = (outcome: Outcome) => (outcome.ok ? [] : outcome.problems);
+const codesOf = (outcome: Outcome) => problemsOf(outcome).map((p) => `${p.code} ${p.place}`);
+
+function resultsOf(outcome: Outcome) {
+  if (!outcome.ok) expect.fail(JSON.stringify(outcome.problems));
+  return outcome.answer.results;
+}
+
+describe.each(named)("%s", (_, topic) => {
+  const needed = Object.entries(topic.asks).filter(
+    ([, q]) => !q.optional && q.fallback === undefined,
+  );
+
+  test("each question that must be answered is missed by name, with an example", () => {
+    const problems = problemsOf(reckon(topic, {}, "mm", at));
+    expect(problems.map((p) => p.place)).toEqual(needed.map(([name]) => at(name)));
+    for (const [i, [name, q]] of needed.entries()) {
+      expect(problems[i]?.code).toBe("missing");
+      expect(problems[i]?.reason).toContain(q.says);
+      expect(problems[i]?.remedy).toContain(at(name));
+      expect(problems[i]?.remedy).toContain(onSide(q.example, "mm"));
+    }
+  });
+
+  test("a blank is as good as nothing", () => {
+    const blank = Object.fromEntries(Object.keys(topic.asks).map((name) => [name, " \t"]));
+    expect(codesOf(reckon(topic, blank, "mm", at))).toEqual(codesOf(reckon(topic, {}, "mm", at)));
+  });
+
+  test("every fault is told at once, strange names among them", () => {
+    const wrong = Object.fromEntries(Object.keys(topic.asks).map((name) => [name, "\u0000?"]));
+    const outcome = reckon(topic, { ...wrong, colour: "red", toString: "1" }, "mm", at);
+    const places = problemsOf(outcome).map((p) => p.place.split(",")[0]);
+    expect(places).toEqual([at("colour"), at("toString"), ...Object.keys(topic.asks).map(at)]);
+    for (const p of problemsOf(outcome)) {
+      expect(p).toBeInstanceOf(Problem);
+      expect(Math.min(p.code.length, p.reason.length, p.remedy.length)).toBeGreaterThan(5);
+    }
+  });
+
+  test("both ends of every range are let through, and nothing beyond them", () => {
+    const quantities = Object.entries(topic.asks).filter(([, q]) => q.kind === "quantity");
+    expect(quantities.length).toBeGreaterThan(0);
+    for (const [name, question] of quantities) {
+      const { least, most } = rangeOf(question);
+      const unit = question.unit ?? "1";
+      const read = (n: number) => question.read(withUnit(n, unit), "mm", false);
+      const span = most - least;
+      for (const end of [least, most]) expect(read(end).ok, `${name} ${end}`).toBe(true);
+      for (const beyond of [least - span / 9, most + span / 9, least - 1e-3, most + 1e-3]) {
+        const refused = read(beyond);
+        if (refused.ok) expect.fail(`${name} ${beyond} was let through`);
+        // A length may be refused by its reader already, as longer than anything made here.
+        expect(["out-of-range", "length-too-large"]).toContain(refused.fault.code);
+      }
+      const refused = read(least - span / 9);
+      if (refused.ok) expect.fail(name);
+      for (const end of [least, most]) {
+        expect(refused.fault.remedy).toContain(printQuantity(end, unit, "mm"));
+      }
+    }
+  });
+
+  test("what was not given stands in as assumed, what was given as given", () => {
+    const given = examplesOf(topic, "mm");
+    const some = Object.fromEntries(needed.map(([name]) => [name, given[name]]));
+    for (const [texts, isTold] of [
+      [given, true],
+      [{ ...some, ...alternatives(topic, given) }, false],
+    ] as const) {
+      const outcome = reckon(topic, texts, "mm", at);
+      if (!outcome.ok) expect.fail(JSON.stringify(outcome.problems));
+      for (const [name, q] of Object.entries(topic.asks)) {
+        if (q.fallback === undefined || q.kind !== "quantity") continue;
+        const { source } = outcome.given[name] as Input;
+        expect(source.kind, name).toBe(isTold ? "given" : "assumed");
+        if (!isTold) expect(cite(source)).toMatch(/^assumed: ./);
+      }
+    }
+  });
+});
+
+/** Answers that one of several optional questions must have. */
+function alternatives(topic: Topic, given: Readonly<Record<string, string>>) {
+  const either: Readonly<Record<string, readonly string[]>> = {
+    emc: ["humidity"],
+    cup: ["pith"],
+    finish: ["area"],
+  };
+  return Object.fromEntries((either[topic.name] ?? []).map((name) => [name, given[name]]));
+}
+
+describe("one of several answers is enough, none is not", () => {
+  test.each<
+    [string, Readonly<Record<string, string>>, readonly Readonly<Record<string, string>>[]]
+  >([
+    ["emc", { temperature: "21 C" }, [{ humidity: "45" }, { moisture: "8" }]],
+    [
+      "cup",
+      { species: "white oak", width: "200", thickness: "22", from: "12", to: "7" },
+      [{ pith: "75" }, { chord: "100", rise: "12" }],
+    ],
+    [
+      "finish",
+      { coats: "3" },
+      [{ area: "1.9 m²" }, { length: "1800", width: "900", thickness: "22" }],
+    ],
+  ])("%s", (name, always, enough) => {
+    const topic = topicNamed(name);
+    const none = problemsOf(reckon(topic, always, "mm", at));
+    expect(none.map((p) => p.code)).toEqual(["missing"]);
+    for (const one of enough) {
+      expect(resultsOf(reckon(topic, { ...always, ...one }, "mm", at)).length).toBeGreaterThan(0);
+      const names = Object.keys(one);
+      for (const name of names.length > 1 ? names : []) {
+        const { [name]: _, ...part } = one;
+        expect(codesOf(reckon(topic, { ...always, ...part }, "mm", at))[0]).toMatch(/^missing/);
+      }
+    }
+  });
+});
+
+describe("what is wrong only all together is told too", () => {
+  test.each<[string, string, Readonly<Record<string, string>>]>([
+    ["octagon", "octagon-blank", { square: "50", diameter: "60" }],
+    ["octagon", "octagon-blank", { square: "50", diameter: "20" }],
+    ["router", "cutter-diameter", { diameter: "100", depth: "10" }],
+    ["emc", "moisture-range", { temperature: "90 C", moisture: "29" }],
+    ["screw", "screw-number", { species: "white oak", number: "5", grip: "20", thread: "rolled" }],
+    [
+      "tip",
+      "centre-outside-feet",
+      {
+        mass: "20",
+        feet: "400",
+        top: "900",
+        "feet-long": "800",
+        "top-long": "1100",
+        height: "740",
+        offset: "250",
+      },
+    ],
+  ])("%s: %s", (name, code, texts) => {
+    const problems = problemsOf(reckon(topicNamed(name), texts, "mm", at));
+    expect(problems.map((p) => p.code)).toEqual([code]);
+    for (const { place, reason, remedy } of problems) {
+      expect(Math.min(place.length, reason.length, remedy.length)).toBeGreaterThan(2);
+    }
+  });
+
+  test("a topic that there is not", () => {
+    expect(() => topicNamed("saw")).toThrow(Problem);
+    expect(() => topicNamed("saw")).toThrow("movement");
+  });
+});
+
+describe("what is known only from memory", () => {
+  const runs = named.map(([name, topic]) => {
+    const chains = fc
+      .sample(answersFor(topic), { numRuns: 60, seed: 1 })
+      .map((a) => reckon(topic, textsOf(topic, a, withUnit), "mm", at))
+      .flatMap((o) => (o.ok ? o.answer.results : []))
+      .flatMap(({ worked, low, high }) => [worked, ...(low && high ? [low, high] : [])]);
+    return [name, chains] as const;
+  });
+
+  const isMemory = ({ source }: Input) => source.kind === "published" && source.seen === "memory";
+
+  test("says so wherever it is shown", () => {
+    let shown = 0;
+    for (const worked of runs.flatMap(([, chains]) => chains)) {
+      const remembered = wholeChain(worked).filter(isMemory);
+      if (remembered.length === 0) continue;
+      shown++;
+      for (const { source } of remembered) {
+        expect(cite(source)).toContain("from memory");
+        expect(isUnproven(source)).toBe(true);
+        for (const text of [
+          printText(worked, "mm"),
+          printHtml(worked, "inch").replaceAll("&#39;", "'"),
+          JSON.stringify(toJson(worked)),
+        ]) {
+          expect(text).toContain(cite(source));
+        }
+      }
+    }
+    expect(shown).toBeGreaterThan(50);
+  });
+
+  test("only these sums rest on any", () => {
+    const resting = runs.filter(([, chains]) => chains.some((w) => wholeChain(w).some(isMemory)));
+    expect(resting.map(([name]) => name)).toEqual([
+      "movement",
+      "cup",
+      "weight",
+      "sag",
+      "screw",
+      "finish",
+    ]);
+  });
+});
