@@ -1,4 +1,4 @@
-import { CsvError, parse } from "csv-parse";
+import { CsvError, parse } from "csv-parse/sync";
 import { reckon, type Topic } from "../reckon/index.ts";
 import { Problem } from "../worked/index.ts";
 import type { Io } from "./io.ts";
@@ -56,8 +56,9 @@ const filled = (cells: Cells): Cells =>
 async function* readRows(input: Input): AsyncGenerator<RowRead> {
   const text = textOf(input);
   let head = "";
-  for await (const piece of text) {
-    head += piece;
+  // Not `for await`: leaving such a loop closes the stream, and all behind the first piece is lost.
+  for (let next = await text.next(); !next.done; next = await text.next()) {
+    head += next.value;
     if (head.trim() !== "") break;
   }
   const whole = chain(head.replace(/^\ufeff/, ""), text);
@@ -76,29 +77,61 @@ async function* chain(first: string, rest: AsyncGenerator<string>): AsyncGenerat
   yield* rest;
 }
 
+/**
+ * Rows of CSV, each line read by itself: a parser that reads on over the line's end lets one open
+ * quotation mark swallow every row behind it, and no answer here holds a line's end.
+ */
 async function* csvRows(text: AsyncIterable<string>): AsyncGenerator<RowRead> {
-  const parser = parse({ columns: true, trim: true, skip_empty_lines: true });
-  const feeding = feed(text, parser);
+  let head: readonly string[] | Problem | undefined;
   let row = 0;
-  try {
-    for await (const cells of parser) yield { row: ++row, cells: cells as Cells };
-  } catch (fault) {
-    if (!(fault instanceof CsvError)) throw fault;
-    const reason = `This is not CSV as read here: ${fault.message}.`;
-    const remedy =
-      "Give every row as many cells as the head line, and close every quotation mark; a mark of inches inside quotation marks is written twice.";
-    yield { row: row + 1, cells: new Problem("csv", `row ${row + 1}`, reason, remedy) };
+  for await (const line of linesOf(text)) {
+    if (line.trim() === "") continue;
+    if (head === undefined) head = headCells(line);
+    else if (head instanceof Problem) break;
+    else {
+      row++;
+      yield { row, cells: rowCells(head, line, `row ${row}`) };
+    }
   }
-  await feeding;
+  if (head instanceof Problem) yield { row: 0, cells: head };
 }
 
-/** Hands text on as fast as the parser takes it; a parser that has failed takes no more. */
-async function feed(text: AsyncIterable<string>, parser: ReturnType<typeof parse>): Promise<void> {
-  for await (const piece of text) {
-    if (parser.destroyed) return;
-    if (!parser.write(piece)) await new Promise((go) => parser.once("drain", go).once("close", go));
+/** The cells of one line; a mark of inches may stand in a cell that has no quotation marks. */
+function csvCells(line: string, place: string): readonly string[] | Problem {
+  try {
+    const [cells = []] = parse(line.trim(), {
+      trim: true,
+      relax_quotes: true,
+      record_delimiter: "\n",
+    });
+    return cells;
+  } catch (fault) {
+    if (!(fault instanceof CsvError)) throw fault;
+    const reason = "Its quotation marks do not pair.";
+    const remedy =
+      "Close every quotation mark; a mark of inches inside quotation marks is written twice.";
+    return new Problem("csv-quotes", place, reason, remedy);
   }
-  if (!parser.destroyed) parser.end();
+}
+
+function headCells(line: string): readonly string[] | Problem {
+  const head = csvCells(line, "head line");
+  if (head instanceof Problem) return head;
+  const twice = head.find((name, i) => head.indexOf(name) < i);
+  if (twice === undefined) return head;
+  const reason = `The column “${twice.slice(0, 40)}” stands in it twice.`;
+  return new Problem("csv-columns", "head line", reason, "Give each column its own name.");
+}
+
+function rowCells(head: readonly string[], line: string, place: string): Cells | Problem {
+  const cells = csvCells(line, place);
+  if (cells instanceof Problem) return cells;
+  if (cells.length !== head.length) {
+    const reason = `It has ${cells.length} cells, the head line ${head.length}.`;
+    const remedy = "Give it as many; a cell with a comma in it wants quotation marks around it.";
+    return new Problem("csv-cells", place, reason, remedy);
+  }
+  return Object.fromEntries(head.map((name, i) => [name, cells[i]]));
 }
 
 async function* jsonRows(text: AsyncIterable<string>): AsyncGenerator<RowRead> {
