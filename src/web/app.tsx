@@ -20,7 +20,6 @@ export function App() {
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
-  const other: LengthUnit = units === "inch" ? "mm" : "inch";
   return (
     <>
       <button
@@ -34,32 +33,48 @@ export function App() {
         <b className="wordmark">Latewood</b>
         <span className="head-where">Quick sums</span>
         <div className="head-tools">
-          <button
-            type="button"
-            onClick={() => {
+          <Either
+            label="Units"
+            words={["inch", "mm"] as const}
+            chosen={units}
+            choose={(side) => {
               texts.pinAll();
-              setUnits(other);
+              setUnits(side);
             }}
-            aria-label={`Units: ${units}. Change to ${other}`}
-          >
-            <span aria-hidden="true" className="pair">
-              <i data-on={units === "inch"}>inch</i>
-              <i data-on={units === "mm"}>mm</i>
-            </span>
-          </button>
-          <button
-            type="button"
-            onClick={() => setTheme(theme === "day" ? "evening" : "day")}
-            aria-label={`Theme: ${theme}. Change to ${theme === "day" ? "evening" : "day"}`}
-          >
-            <span aria-hidden="true" className="pair">
-              <i data-on={theme === "day"}>day</i>
-              <i data-on={theme === "evening"}>evening</i>
-            </span>
-          </button>
+          />
+          <Either
+            label="Light"
+            words={["day", "evening"] as const}
+            chosen={theme}
+            choose={setTheme}
+          />
         </div>
       </header>
       <QuickSums units={units} texts={texts} />
     </>
+  );
+}
+
+/** One of two words, both in sight. */
+function Either<W extends string>(props: {
+  readonly label: string;
+  readonly words: readonly [W, W];
+  readonly chosen: W;
+  readonly choose: (word: W) => void;
+}) {
+  const { label, words, chosen, choose } = props;
+  return (
+    <fieldset className="either" aria-label={label}>
+      {words.map((word) => (
+        <button
+          key={word}
+          type="button"
+          aria-pressed={word === chosen}
+          onClick={() => word !== chosen && choose(word)}
+        >
+          {word}
+        </button>
+      ))}
+    </fieldset>
   );
 }

@@ -25,7 +25,7 @@ export function AnswerSheet({ topic, good, isStale, problems, units, touched }: 
   if (!good) {
     return (
       <section className="answer" aria-label="Answer">
-        <Complaints problems={problems} />
+        <Complaints problems={problems} hasOld={false} />
       </section>
     );
   }
@@ -33,7 +33,7 @@ export function AnswerSheet({ topic, good, isStale, problems, units, touched }: 
   const shown = results.find((r) => r.name === chosen) ?? results[0];
   return (
     <section className="answer" id="answer" aria-label="Answer" data-stale={isStale}>
-      {isStale && <Complaints problems={problems} />}
+      {isStale && <Complaints problems={problems} hasOld />}
       <Drawing topic={topic.name} good={good} units={units} touched={touched} />
       <ol className="results">
         {results.map((result) => (
@@ -93,8 +93,9 @@ function ResultRow(props: {
   );
 }
 
-/** Faults that belong to no single field are said here; a field says its own beside it. */
-function Complaints({ problems }: { readonly problems: readonly Problem[] }) {
+/** What stops the sum; a field says its own beside it too. */
+function Complaints(props: { readonly problems: readonly Problem[]; readonly hasOld: boolean }) {
+  const { problems, hasOld } = props;
   return (
     <div className="complaints" role="status">
       {problems.map((problem) => (
@@ -102,6 +103,7 @@ function Complaints({ problems }: { readonly problems: readonly Problem[] }) {
           {problem.reason} <b>{problem.remedy}</b>
         </p>
       ))}
+      {hasOld && <p className="aside">Below stands the last answer that worked.</p>}
     </div>
   );
 }

@@ -10,7 +10,7 @@ import type { Texts } from "./use-texts.ts";
 const [firstTopic] = topics;
 
 const topicInAddress = (): Topic | undefined =>
-  topics.find((t) => t.name === window.location.hash.slice(1)) ?? firstTopic;
+  topics.find((t) => t.name === window.location.hash.slice(2)) ?? firstTopic;
 
 /** The topic named in the page's address, followed as it changes. */
 function useTopic(): Topic | undefined {

@@ -11,7 +11,7 @@ export function TopicStick(props: { current: Topic; units: LengthUnit; texts: Te
   useEffect(() => {
     // On a narrow screen the stick lies across: bring the chosen mark into sight, without motion.
     // Widths are known only when the type has come.
-    const mark = list.current?.querySelector(`[href="#${current.name}"]`);
+    const mark = list.current?.querySelector(`[href="#/${current.name}"]`);
     document.fonts.ready.then(() => mark?.scrollIntoView({ block: "nearest", inline: "center" }));
   }, [current]);
   return (
@@ -19,7 +19,7 @@ export function TopicStick(props: { current: Topic; units: LengthUnit; texts: Te
       <ol ref={list}>
         {topics.map((topic) => (
           <li key={topic.name}>
-            <a href={`#${topic.name}`} aria-current={topic === current ? "page" : undefined}>
+            <a href={`#/${topic.name}`} aria-current={topic === current ? "page" : undefined}>
               <span>{topic.title}</span>
               <small>
                 <Typeset text={resultNow(topic, units, texts)} />
