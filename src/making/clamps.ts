@@ -17,7 +17,6 @@ import {
 export type GlueWood = "softwood" | "hardwood";
 
 const ADVICE = published("Clamping pressure", "a glue maker's advice, quoted by trade pages");
-const PSI = 145.0377;
 
 /** Pressure wanted in the glue line [psi], least and most. */
 const pressures: Readonly<Record<GlueWood, readonly [number, number]>> = {
@@ -33,7 +32,7 @@ const pressures: Readonly<Record<GlueWood, readonly [number, number]>> = {
  */
 export function gluePressure(wood: GlueWood, end: "least" | "most"): Given<MPa> {
   const psi = pressures[wood][end === "least" ? 0 : 1];
-  return given(`pressure for ${wood}, ${end}`, mpa(psi / PSI), "N/mm²", ADVICE);
+  return given(`pressure for ${wood}, ${end}`, mpa(psi * MPA_PER_PSI), "N/mm²", ADVICE);
 }
 
 /**

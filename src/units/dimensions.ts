@@ -114,6 +114,13 @@ export const dimensions = {
     row("pt|pint|pints", LITRES_PER_US_GALLON / 8, false),
     row("fl oz|fl. oz.", LITRES_PER_US_GALLON / 128, false),
   ),
+  timber: dimension(
+    "a volume of timber",
+    "40 bd ft|0.1 m³",
+    row("m³|m3|cubic metres|cubic meters", 1, true, "mm"),
+    row("bd ft|bdft|board feet|board foot|bf|BF|fbm", CUBIC_M_PER_BOARD_FOOT, false, "inch"),
+    row("cu ft|ft³|ft3|cubic feet", FOOT_M ** 3, false),
+  ),
   coverage: dimension(
     "a coverage",
     "400 sq ft/gal|10 m²/l",

@@ -1,6 +1,7 @@
 import { boardVolume } from "../../stock/index.ts";
 import { density, gravityAt, mass, typicalGravityAt } from "../../wood/index.ts";
-import { ask, timber } from "../question.ts";
+import { Problem } from "../../worked/index.ts";
+import { ask, optionally, timber } from "../question.ts";
 import { withBoardSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 
@@ -12,9 +13,11 @@ export const weight = topic({
   tells: "what boards or parts weigh at a moisture content",
   asks: {
     species: timber(),
-    length: ask.length("length", { ...size, example: { inch: '72"', mm: "1800 mm" } }),
-    width: ask.length("width", { ...size, example: { inch: '36"', mm: "900 mm" } }),
-    thickness: ask.length("thickness", { ...size, example: { inch: '7/8"', mm: "22 mm" } }),
+    length: optionally(ask.length("length", { ...size, example: { inch: '72"', mm: "1800 mm" } })),
+    width: optionally(ask.length("width", { ...size, example: { inch: '36"', mm: "900 mm" } })),
+    thickness: optionally(
+      ask.length("thickness", { ...size, example: { inch: '7/8"', mm: "22 mm" } }),
+    ),
     pieces: ask.pieces("how many", {
       least: 1,
       most: 100000,
@@ -22,6 +25,13 @@ export const weight = topic({
       example: "1",
       fallback: "1",
     }),
+    volume: optionally(
+      ask.timber("or the volume, if you know it", {
+        least: 1e-6,
+        most: 1000,
+        example: { inch: "40 bd ft", mm: "0.1 m³" },
+      }),
+    ),
     moisture: ask.moisture("moisture content", {
       least: 0,
       most: 200,
@@ -29,14 +39,24 @@ export const weight = topic({
       fallback: "8 %",
     }),
   },
-  answer({ species, length, width, thickness, pieces, moisture }) {
+  answer({ species, length, width, thickness, pieces, volume, moisture }) {
+    const amount =
+      volume ??
+      (length && width && thickness ? boardVolume(thickness, width, length, pieces) : undefined);
+    if (!amount) {
+      throw new Problem(
+        "missing",
+        "length, width, thickness, volume",
+        "Neither three sizes nor a volume are given.",
+        "Give length, width and thickness, or the volume, such as 40 bd ft or 0.1 m³.",
+      );
+    }
     const gravity = species.volumeShrinkage
       ? gravityAt(species.basicGravity, species.volumeShrinkage, moisture)
       : typicalGravityAt(species.basicGravity, moisture);
     const dense = density(gravity, moisture);
-    const volume = boardVolume(thickness, width, length, pieces);
     return {
-      results: [withBoardSpread("weight", mass(volume, dense)), { name: "density", worked: dense }],
+      results: [withBoardSpread("weight", mass(amount, dense)), { name: "density", worked: dense }],
       remarks: ["A board of the same timber may be a sixth lighter or heavier than the mean."],
     };
   },

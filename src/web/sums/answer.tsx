@@ -46,7 +46,6 @@ export function AnswerSheet({ topic, good, isStale, problems, units, touched }: 
           />
         ))}
       </ol>
-      {shown && <Working result={shown} units={units} />}
       <div className="words">
         {findings.map((finding) => (
           <FindingLine key={finding.id} finding={finding} />
@@ -67,6 +66,7 @@ export function AnswerSheet({ topic, good, isStale, problems, units, touched }: 
           </aside>
         )}
       </div>
+      {shown && <Working result={shown} units={units} />}
     </section>
   );
 }

@@ -19,6 +19,7 @@ const opening: Readonly<Record<string, readonly string[]>> = {
   emc: ["humidity"],
   cup: ["pith"],
   octagon: ["diameter"],
+  weight: ["length", "width", "thickness"],
   finish: ["length", "width", "thickness"],
 };
 
