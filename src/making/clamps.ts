@@ -1,4 +1,14 @@
-import { type Count, count, type Mm, type MPa, mm, mpa, type N, newtons } from "../units/index.ts";
+import {
+  type Count,
+  count,
+  type Mm,
+  MPA_PER_PSI,
+  type MPa,
+  mm,
+  mpa,
+  type N,
+  newtons,
+} from "../units/index.ts";
 import {
   type Caution,
   commonPractice,

@@ -1,3 +1,10 @@
 export { onSide, type Question, timberGroups, timberNamed } from "./question.ts";
-export { type Answer, type Outcome, type Result, reckon, type Topic } from "./topic.ts";
+export {
+  type Answer,
+  type Outcome,
+  openingTexts,
+  type Result,
+  reckon,
+  type Topic,
+} from "./topic.ts";
 export { topicNamed, topics } from "./topics.ts";

@@ -30,20 +30,37 @@ export type Topic<A extends Asks = Asks> = {
   /** what it tells, in one line */
   readonly tells: string;
   readonly asks: A;
+  /** optional questions that a fresh start answers, so that there is an answer to begin with */
+  readonly opensWith: readonly string[];
   readonly answer: (given: Answers<A>) => Answer;
 };
 
-type Spec<A extends Asks> = Omit<Topic<A>, "answer"> & {
+type Spec<A extends Asks> = Omit<Topic<A>, "answer" | "opensWith"> & {
+  readonly opensWith?: readonly (keyof A & string)[];
   readonly answer: (given: Answers<A>) => Partial<Answer> & Pick<Answer, "results">;
 };
 
 /** Sets up a topic; whatever its answer leaves out is empty. */
 export function topic<A extends Asks>(spec: Spec<A>): Topic {
   const whole: Topic<A> = {
+    opensWith: [],
     ...spec,
     answer: (given) => ({ remarks: [], findings: [], cautions: [], ...spec.answer(given) }),
   };
   return whole as unknown as Topic;
+}
+
+/**
+ * Texts that answer a topic to begin with: an example for whatever must be answered.
+ *
+ * @param of  the topic
+ * @param units  the side to write them on
+ */
+export function openingTexts(of: Topic, units: LengthUnit): Readonly<Record<string, string>> {
+  const opening = Object.entries(of.asks).filter(
+    ([name, q]) => (q.fallback === undefined && !q.optional) || of.opensWith.includes(name),
+  );
+  return Object.fromEntries(opening.map(([name, q]) => [name, onSide(q.example, units)]));
 }
 
 export type Outcome =

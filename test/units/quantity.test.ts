@@ -24,6 +24,7 @@ const factors: Readonly<Record<DimensionName, Readonly<Record<string, number>>>>
     pt: 0.473176473,
     "fl oz": 0.0295735295625,
   },
+  timber: { "m³": 1, "bd ft": 0.002359737216, "cu ft": 0.028316846592 },
   coverage: {
     "m²/l": 1,
     "sq ft/gal": 0.09290304 / 3.785411784,

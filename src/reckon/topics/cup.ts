@@ -41,6 +41,7 @@ export const cup = topic({
     }),
     to: ask.moisture("moisture content then", { least: 0, most: 30, example: "7 %" }),
   },
+  opensWith: ["pith"],
   answer({ species, width, thickness, pith, chord, rise, face, from, to }) {
     const heart = pith ?? (chord && rise ? ringRadius(chord, rise) : undefined);
     if (!heart) {

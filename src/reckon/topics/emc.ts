@@ -24,6 +24,7 @@ export const emc = topic({
       }),
     ),
   },
+  opensWith: ["humidity"],
   answer({ temperature, humidity, moisture }) {
     if (humidity === undefined && moisture === undefined) {
       throw new Problem(

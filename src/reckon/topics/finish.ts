@@ -53,6 +53,7 @@ export const finish = topic({
       fallback: "10 %",
     }),
   },
+  opensWith: ["length", "width", "thickness"],
   answer({ kind, coats, area, length, width, thickness, pieces, coverage, waste }) {
     const surface =
       area ??

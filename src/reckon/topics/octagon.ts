@@ -37,6 +37,7 @@ export const octagon = topic({
       fallback: { inch: '1/64"', mm: "0.5 mm" },
     }),
   },
+  opensWith: ["diameter"],
   answer({ square, diameter, allowance, centring }) {
     const acrossFlats = diameter ? flatsForTurning(diameter, allowance, centring) : square;
     const blank = { square, acrossFlats };

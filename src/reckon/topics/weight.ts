@@ -39,6 +39,7 @@ export const weight = topic({
       fallback: "8 %",
     }),
   },
+  opensWith: ["length", "width", "thickness"],
   answer({ species, length, width, thickness, pieces, volume, moisture }) {
     const amount =
       volume ??

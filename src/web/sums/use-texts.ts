@@ -1,5 +1,5 @@
 import { useCallback } from "react";
-import { onSide, type Topic, topics } from "../../reckon/index.ts";
+import { openingTexts, type Topic, topics } from "../../reckon/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { useKept } from "../kept.ts";
 
@@ -14,24 +14,6 @@ const isTyped = (kept: unknown): kept is Typed =>
     (t) => isRecord(t) && Object.values(t).every((v) => typeof v === "string"),
   );
 
-/** Questions that a fresh screen answers though they may be left out, so that it has an answer. */
-const opening: Readonly<Record<string, readonly string[]>> = {
-  emc: ["humidity"],
-  cup: ["pith"],
-  octagon: ["diameter"],
-  weight: ["length", "width", "thickness"],
-  finish: ["length", "width", "thickness"],
-};
-
-/** A fresh screen's texts for a topic: an example for whatever must be answered. */
-function examplesOf(topic: Topic, units: LengthUnit): Readonly<Record<string, string>> {
-  const wanted = Object.entries(topic.asks).filter(
-    ([name, q]) =>
-      (q.fallback === undefined && !q.optional) || (opening[topic.name] ?? []).includes(name),
-  );
-  return Object.fromEntries(wanted.map(([name, q]) => [name, onSide(q.example, units)]));
-}
-
 export type Texts = {
   readonly of: (topic: Topic) => Readonly<Record<string, string>>;
   readonly write: (topic: Topic, name: string, text: string) => void;
@@ -45,7 +27,7 @@ export function useTexts(units: LengthUnit): Texts {
   const [typed, keep] = useKept<Typed>("latewood/sums", {}, isTyped);
   const of = useCallback(
     (topic: Topic) => {
-      const kept = typed[topic.name] ?? examplesOf(topic, units);
+      const kept = typed[topic.name] ?? openingTexts(topic, units);
       return Object.fromEntries(Object.entries(kept).filter(([name]) => name in topic.asks));
     },
     [typed, units],
