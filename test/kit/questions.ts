@@ -1,13 +1,15 @@
 import fc from "fast-check";
-import type { Question, Topic } from "../../src/reckon/index.ts";
+import type { Answer, Question, Topic } from "../../src/reckon/index.ts";
 import type { LengthUnit, UnitName } from "../../src/units/index.ts";
 import { allSpecies } from "../../src/wood/index.ts";
+import type { Worked } from "../../src/worked/index.ts";
 
 /** How each inside unit is written out, so that a text means the same on both sides. */
 const written: Partial<Readonly<Record<UnitName, string>>> = {
   mm: "mm",
   "m²": "m²",
   "m²/l": "m²/l",
+  "m³": "m³",
   kg: "kg",
   N: "N",
   "N/mm²": "N/mm²",
@@ -29,6 +31,7 @@ const inchSide: Partial<Readonly<Record<UnitName, { size: number; zero?: number 
   mm: { size: 25.4 },
   "m²": { size: 0.3048 ** 2 },
   "m²/l": { size: 0.3048 ** 2 / 3.785411784 },
+  "m³": { size: 0.3048 ** 3 / 12 },
   kg: { size: 0.45359237 },
   N: { size: 4.4482216152605 },
   "N/mm²": { size: 4.4482216152605 / 645.16 },
@@ -75,7 +78,7 @@ export function rangeOf(question: Question<unknown>): Range {
 }
 
 /** Values over a question's whole range: its ends, all between, and many of a shop's size. */
-export function valueFor(question: Question<unknown>): fc.Arbitrary<number> {
+function valueFor(question: Question<unknown>): fc.Arbitrary<number> {
   const { least, most, whole } = rangeOf(question);
   const ends = fc.constantFrom(least, most);
   if (whole) return fc.oneof({ weight: 9, arbitrary: small(least, most) }, ends);
@@ -128,3 +131,9 @@ export const textsOf = (
       typeof v === "string" ? v : write(v, topic.asks[name]?.unit ?? "1"),
     ]),
   );
+
+/** Every worked value of an answer: figures, ends of ranges, and what the findings rest on. */
+export const everyWorked = ({ results, findings }: Answer): readonly Worked[] => [
+  ...results.flatMap(({ worked, low, high }) => [worked, ...[low, high].flatMap((w) => w ?? [])]),
+  ...findings.flatMap(({ margin, why }) => [...why, ...(margin ? [margin] : [])]),
+];

@@ -1,18 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { optionPlace } from "../../src/cli/options.ts";
-import { type Answer, reckon, topics } from "../../src/reckon/index.ts";
-import { isWorked, type Worked, wholeChain } from "../../src/worked/index.ts";
+import { reckon, topics } from "../../src/reckon/index.ts";
+import { isWorked, wholeChain } from "../../src/worked/index.ts";
 import { recompute } from "../kit/evaluate.ts";
-import { answersFor, bareOn, textsOf, withUnit } from "../kit/questions.ts";
+import { answersFor, bareOn, everyWorked, textsOf, withUnit } from "../kit/questions.ts";
 
 const RUNS = 150;
-
-/** Every worked value of an answer: figures, ends of ranges, and what the findings rest on. */
-const everyWorked = ({ results, findings }: Answer): readonly Worked[] => [
-  ...results.flatMap(({ worked, low, high }) => [worked, ...[low, high].flatMap((w) => w ?? [])]),
-  ...findings.flatMap(({ margin, why }) => [...why, ...(margin ? [margin] : [])]),
-];
 
 describe("the formula shown is the formula computed", () => {
   test.each(topics.map((t) => [t.name, t] as const))("%s", (_, topic) => {

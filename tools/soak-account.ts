@@ -1,0 +1,44 @@
+/** One kind of thing that was thrown, and what came of it. */
+export type Run = {
+  readonly title: string;
+  readonly count: number;
+  readonly came: Map<string, number>;
+  readonly failures: string[];
+  /** the slowest one's time over the middle one's */
+  slowest?: { readonly ratio: number; readonly text: string };
+};
+
+/** A text that may be very long, in a line of a table. */
+export const shown = (text: string) => (text.length > 160 ? `${text.slice(0, 160)}…` : text);
+
+/** What came of a soak, as the page docs/soak.md. */
+export function account(seed: number, runs: readonly Run[]): string {
+  const parts = runs.flatMap(({ title, count, came, failures, slowest }) => [
+    `## ${count} ${title}`,
+    "",
+    failures.length === 0 ? "None failed." : `**${failures.length} failed**, cut down:`,
+    ...failures.map((f) => `- \`${shown(f).replaceAll("`", "'")}\``),
+    "",
+    ...(slowest
+      ? [
+          `The slowest took ${slowest.ratio.toFixed(1)} times as long as the middle one: \`${shown(slowest.text).replaceAll("`", "'")}\``,
+          "",
+        ]
+      : []),
+    "| came to | times |",
+    "| --- | ---: |",
+    ...[...came].sort((a, b) => b[1] - a[1]).map(([code, n]) => `| ${code} | ${n} |`),
+    "",
+  ]);
+  return [
+    "# Soak",
+    "",
+    "What came of random strings and answers: nothing may crash, every refusal must say where and what",
+    "would be right, every figure must be finite, and every formula shown must come to the figure",
+    "beside it. Written by `npm run soak`; a run with the same seed gives the same strings.",
+    "",
+    `Run on ${new Date().toISOString().slice(0, 10)} with seed ${seed}, Node ${process.version}.`,
+    "",
+    ...parts,
+  ].join("\n");
+}
