@@ -1,2 +1,1 @@
-export type { Io } from "./io.ts";
-export { type Input, run } from "./run.ts";
+export { run } from "./run.ts";

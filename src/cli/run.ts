@@ -8,7 +8,7 @@ import { serve } from "./serve.ts";
 /** Bytes or text that arrive piece by piece: standard input, or a test's own. */
 export type Input = AsyncIterable<string | Uint8Array>;
 
-export const USAGE = `latewood reckon TOPIC [options]   quick sums at the bench
+const USAGE = `latewood reckon TOPIC [options]   quick sums at the bench
 latewood serve [--port N] [--open]  the same on a screen, on this computer only
 
 Topics: ${topics.map((t) => t.name).join(", ")}.

@@ -2,7 +2,6 @@ export * from "./brands.ts";
 export { type DimensionName, dimensions, MPA_PER_PSI, STANDARD_GRAVITY } from "./dimensions.ts";
 export { type LengthUnit, readLength } from "./length.ts";
 export {
-  type LengthParts,
   type LengthStyle,
   lengthParts,
   type Purpose,

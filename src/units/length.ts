@@ -30,7 +30,7 @@ const unitWords: ReadonlyMap<string, Unit> = new Map([
 
 const LONGEST_MM = 1e7;
 /** What "full" and "scant" add or take away when read back: more than 0.1 mm, under half of 1/64″. */
-export const SHADE_MM = 0.15;
+const SHADE_MM = 0.15;
 
 const EXAMPLES = `Write a length such as 1 1/4 in, 5' 6 1/2", 30 mm or 1.2 m.`;
 

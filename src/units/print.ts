@@ -12,7 +12,7 @@ import type { LengthUnit } from "./length.ts";
 import { decimal, type Purpose, printLength } from "./length-print.ts";
 
 /** `digits` significant figures, without exponents in the range a shop meets. */
-export function significant(n: number, digits: number): string {
+function significant(n: number, digits: number): string {
   if (n === 0) return "0";
   const size = Math.abs(n);
   if (size >= 1e9 || size < 1e-6) return n.toExponential(digits - 1);

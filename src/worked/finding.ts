@@ -1,7 +1,7 @@
 import type { Worked } from "./worked.ts";
 
 /** The groups in which findings are shown. */
-export type Group =
+type Group =
   | "Fit and swing"
   | "Seasons"
   | "Strength"
@@ -10,7 +10,7 @@ export type Group =
   | "Can this shop make it";
 
 /** Nothing unjudged counts as ok; what rests on memory or habit is at most `watch`. */
-export type Verdict = "ok" | "watch" | "fails" | "not-judged";
+type Verdict = "ok" | "watch" | "fails" | "not-judged";
 
 /** A judgement on a design. */
 export type Finding = {

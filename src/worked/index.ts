@@ -1,5 +1,5 @@
 export type { Caution } from "./caution.ts";
-export type { Finding, Group, Verdict } from "./finding.ts";
+export type { Finding } from "./finding.ts";
 export { printHtml, printText, toJson, type WorkedJson } from "./print.ts";
 export { Problem, problemAt } from "./problem.ts";
 export {

@@ -8,7 +8,7 @@ import { browserRemedy, findBrowser } from "../../tools/find-browser.mjs";
 
 const program = join(resolve(import.meta.dirname, "../.."), "dist", "latewood.mjs");
 
-export interface View {
+interface View {
   /** Path and fragment after the server's address. */
   readonly path?: string;
   readonly width?: number;

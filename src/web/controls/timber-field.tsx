@@ -2,7 +2,7 @@ import { useId } from "react";
 import type { Problem } from "../../worked/index.ts";
 
 /** Timbers as a screen lists them. */
-export type TimberGroup = { readonly label: string; readonly names: readonly string[] };
+type TimberGroup = { readonly label: string; readonly names: readonly string[] };
 
 type Props = {
   readonly label: string;

@@ -1,7 +1,7 @@
 import { Fragment, type ReactNode } from "react";
 
 /** Every drawing is laid out on the same plate, in these units. */
-export const PLATE = { width: 640, height: 280 };
+const PLATE = { width: 640, height: 280 };
 
 type At = readonly [x: number, y: number];
 
