@@ -90,7 +90,7 @@ export function printQuantity(
 ): string {
   if (unit === "mm") return printLength(value as Mm, { units, purpose });
   const printer = (units === "inch" ? imperial[unit] : undefined) ?? metric[unit];
-  return printer(value).replace(/^-(?=0(?:\D|$))/, "");
+  return printer(value);
 }
 
 /** The number alone in its inside unit, as shown inside a formula: six figures at most. */
