@@ -112,8 +112,13 @@ function needed<T>(value: T | undefined, name: string): T {
 /** Every species of the table, in its order. */
 export const allSpecies: readonly Species[] = readTable(speciesRows).map(speciesOf);
 
+const everyName = allSpecies.flatMap((s) =>
+  [s.name, s.botanical, s.key].map((n) => [wordsOf(n), s] as const),
+);
+
+/** Names that one species alone has; old and young redwood share a botanical one, for instance. */
 const byName: ReadonlyMap<string, Species> = new Map(
-  allSpecies.flatMap((s) => [s.name, s.botanical, s.key].map((n) => [wordsOf(n), s] as const)),
+  everyName.filter(([name, s]) => everyName.every(([n, other]) => n !== name || other === s)),
 );
 
 /** Letters and digits only, lower case, so that `White Oak` and `white-oak` are one. */
