@@ -111,9 +111,10 @@ export function surfaceMeasure(width: Known<Mm>, length: Known<Mm>): Worked<Rati
   return work({
     says: "surface measure [whole square feet]",
     unit: "1",
-    formula: "SM = round((w/25.4)·floor(L/304.8 + 10⁻⁹)/12)",
+    formula: "SM = round((w/25.4)·floor(L/304.8 + 10⁻⁹)/12 + 10⁻⁹)",
     inputs: { w, L },
-    value: ratio(Math.round(exact)),
+    // Six inches are a hair under six once they have been millimetres; that must not cost a foot.
+    value: ratio(Math.round(exact + 1e-9)),
     source: TALLY,
     notes:
       Math.abs((exact % 1) - 0.5) < 1e-9
