@@ -20,6 +20,8 @@ export {
   isWorked,
   type Known,
   known,
+  notesOf,
+  unprovenOf,
   type Work,
   type Worked,
   wholeChain,

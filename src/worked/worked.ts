@@ -1,5 +1,5 @@
 import type { UnitName } from "../units/index.ts";
-import { givenByMaker, type Source } from "./source.ts";
+import { givenByMaker, isUnproven, type Source } from "./source.ts";
 
 /** An input at the end of a chain: typed, looked up, or assumed. */
 export type Given<V extends number = number> = {
@@ -76,3 +76,12 @@ export function wholeChain(worked: Worked): readonly Input[] {
   visit(worked);
   return [...seen];
 }
+
+/** Every note of a chain, each once: what is stretched, doubtful, or to be minded. */
+export const notesOf = (worked: Worked): readonly string[] => [
+  ...new Set(wholeChain(worked).flatMap((input) => (isWorked(input) ? input.notes : []))),
+];
+
+/** What in a chain rests on memory, common practice or assumption, and should be known to. */
+export const unprovenOf = (worked: Worked): readonly Input[] =>
+  wholeChain(worked).filter((input) => isUnproven(input.source));
