@@ -11,10 +11,8 @@ import {
 } from "../../src/making/index.ts";
 import { mm } from "../../src/units/index.ts";
 import { Problem } from "../../src/worked/index.ts";
+import { expectNear } from "../kit/near.ts";
 import { between, isNear, some } from "../kit/sizes.ts";
-
-const near = (a: number, b: number, part = 1e-9) =>
-  expect(isNear(a, b, part), `${a}, ${b}`).toBe(true);
 
 /** A square and what is left across its diagonal flats, from nearly a square on edge to regular. */
 const blank = fc
@@ -34,9 +32,9 @@ describe("an octagon on a square", () => {
       fc.property(blank, (b) => {
         const { s, A, mark, depth, flat } = shapeOf(b);
         // The new flat is the slope over two marks; the two depths are what the diagonal lost.
-        near(flat, mark * Math.SQRT2);
-        near(A + 2 * depth, s * Math.SQRT2);
-        near(depth * Math.SQRT2, mark);
+        expectNear(flat, mark * Math.SQRT2);
+        expectNear(A + 2 * depth, s * Math.SQRT2);
+        expectNear(depth * Math.SQRT2, mark);
         expect(2 * mark).toBeLessThanOrEqual(s * (1 + 1e-9));
       }),
     );
@@ -46,8 +44,8 @@ describe("an octagon on a square", () => {
     fc.assert(
       fc.property(between(5, 500), (s) => {
         const { mark, flat } = shapeOf({ square: s, acrossFlats: s });
-        near(flat, s - 2 * mark);
-        near(flat, s * Math.tan(Math.PI / 8));
+        expectNear(flat, s - 2 * mark);
+        expectNear(flat, s * Math.tan(Math.PI / 8));
       }),
     );
   });
@@ -57,7 +55,7 @@ describe("an octagon on a square", () => {
       fc.property(blank, (b) => {
         const { s, mark } = shapeOf(b);
         const area = octagonArea(mm(s), mm(mark)).value;
-        near(area + 4 * (mark ** 2 / 2), s ** 2);
+        expectNear(area + 4 * (mark ** 2 / 2), s ** 2);
         const h = s / 2;
         const c = h - mark;
         const corners = [
@@ -75,8 +73,8 @@ describe("an octagon on a square", () => {
           const [u, v] = corners[(i + 1) % 8] ?? [0, 0];
           twice += x * v - u * y;
         }
-        near(area, twice / 2);
-        near(swingAfter(mm(s), mm(mark)).value, 2 * Math.hypot(h, c));
+        expectNear(area, twice / 2);
+        expectNear(swingAfter(mm(s), mm(mark)).value, 2 * Math.hypot(h, c));
       }),
     );
   });
@@ -92,7 +90,7 @@ describe("an octagon on a square", () => {
           octagonSetOut({ ...b, acrossFlats: mm(Math.max(s / Math.SQRT2, less * b.acrossFlats)) })
             .value,
         ).toBeGreaterThanOrEqual(mark);
-        near(swingOfSquare(mm(s)).value, Math.hypot(s, s));
+        expectNear(swingOfSquare(mm(s)).value, Math.hypot(s, s));
       }),
     );
   });

@@ -12,7 +12,8 @@ import {
   spreadLoad,
 } from "../../src/mechanics/index.ts";
 import { mm, mm4, mpa, newtonMm, newtons, newtonsPerMm, ratio } from "../../src/units/index.ts";
-import { between, isNear, some } from "../kit/sizes.ts";
+import { expectNear } from "../kit/near.ts";
+import { between, some } from "../kit/sizes.ts";
 
 const bar = fc.record({
   F: some.load,
@@ -23,8 +24,6 @@ const bar = fc.record({
 });
 type Bar = { F: number; L: number; E: number; b: number; t: number };
 
-const near = (a: number, b: number, part = 1e-9) =>
-  expect(isNear(a, b, part), `${a}, ${b}`).toBe(true);
 const stiffness = ({ b, t }: Bar) => secondMoment(mm(b), mm(t));
 
 const spread = (x: Bar) =>
@@ -41,13 +40,13 @@ describe("a bar that bends", () => {
           const once = sag(x);
           expect(once).toBeGreaterThan(0);
           for (const [name, power] of Object.entries(powers)) {
-            near(sag({ ...x, [name]: k * x[name as keyof Bar] }), k ** power * once);
+            expectNear(sag({ ...x, [name]: k * x[name as keyof Bar] }), k ** power * once);
           }
         }
         // The same weight on each length, not in all, goes by the fourth power of the span.
         const w = newtonsPerMm(x.F / 1000);
         const sag = (L: number) => sagUnderSpread(w, mm(L), mpa(x.E), stiffness(x)).value;
-        near(sag(k * x.L), k ** 4 * sag(x.L));
+        expectNear(sag(k * x.L), k ** 4 * sag(x.L));
       }),
     );
   });
@@ -56,7 +55,7 @@ describe("a bar that bends", () => {
     fc.assert(
       fc.property(bar, some.load, (x, more) => {
         for (const sag of [spread, point, arm]) {
-          near(sag({ ...x, F: x.F + more }), sag(x) + sag({ ...x, F: more }));
+          expectNear(sag({ ...x, F: x.F + more }), sag(x) + sag({ ...x, F: more }));
         }
       }),
     );
@@ -65,14 +64,14 @@ describe("a bar that bends", () => {
   test("spread, a load sags five eighths of what it does in the middle, and bends half as hard", () => {
     fc.assert(
       fc.property(bar, (x) => {
-        near(spread(x), (5 / 8) * point(x));
+        expectNear(spread(x), (5 / 8) * point(x));
         const w = spreadLoad(newtons(x.F), mm(x.L));
-        near(
+        expectNear(
           momentUnderSpread(w, mm(x.L)).value,
           momentUnderPoint(newtons(x.F), mm(x.L)).value / 2,
         );
         // Half a bar on two supports is an arm that carries half the load.
-        near(point(x), arm({ ...x, F: x.F / 2, L: x.L / 2 }));
+        expectNear(point(x), arm({ ...x, F: x.F / 2, L: x.L / 2 }));
       }),
     );
   });
@@ -89,8 +88,8 @@ describe("a bar that bends", () => {
           bySpread += (((x.F / x.L) * at * (x.L - at)) / 2 / (x.E * I)) * at * step;
           byPoint += (((x.F / 2) * at) / (x.E * I)) * at * step;
         }
-        near(spread(x), bySpread, 1e-5);
-        near(point(x), byPoint, 1e-5);
+        expectNear(spread(x), bySpread, 1e-5);
+        expectNear(point(x), byPoint, 1e-5);
       }),
       { numRuns: 20 },
     );
@@ -99,12 +98,12 @@ describe("a bar that bends", () => {
   test("two boards side by side are as stiff as both, one on edge stiffer than flat", () => {
     fc.assert(
       fc.property(bar, between(1.1, 20), (x, k) => {
-        near(secondMoment(mm(2 * x.b), mm(x.t)).value, 2 * stiffness(x).value);
+        expectNear(secondMoment(mm(2 * x.b), mm(x.t)).value, 2 * stiffness(x).value);
         const [flat, edge] = [
           secondMoment(mm(k * x.t), mm(x.t)),
           secondMoment(mm(x.t), mm(k * x.t)),
         ];
-        near(edge.value, k ** 2 * flat.value);
+        expectNear(edge.value, k ** 2 * flat.value);
       }),
     );
   });
@@ -113,8 +112,11 @@ describe("a bar that bends", () => {
     fc.assert(
       fc.property(bar, between(1, 1e7), (x, M) => {
         const stress = bendingStress(newtonMm(M), mm(x.t), stiffness(x)).value;
-        near(stress, M / ((x.b * x.t ** 2) / 6));
-        near(bendingStress(newtonMm(M), mm(x.t), mm4(2 * stiffness(x).value)).value, stress / 2);
+        expectNear(stress, M / ((x.b * x.t ** 2) / 6));
+        expectNear(
+          bendingStress(newtonMm(M), mm(x.t), mm4(2 * stiffness(x).value)).value,
+          stress / 2,
+        );
       }),
     );
   });
@@ -122,7 +124,7 @@ describe("a bar that bends", () => {
   test("years make it grow by their factor and no more", () => {
     fc.assert(
       fc.property(between(0, 50), between(1, 6), (sag, k) => {
-        near(sagInTheLongRun(mm(sag), ratio(k)).value, k * sag);
+        expectNear(sagInTheLongRun(mm(sag), ratio(k)).value, k * sag);
         expect(sagInTheLongRun(mm(sag), ratio(1)).value).toBe(sag);
       }),
     );

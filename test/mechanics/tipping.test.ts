@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { type Stance, tippingLoad, tippingLoadAt, tippingPush } from "../../src/mechanics/index.ts";
 import { kg, mm } from "../../src/units/index.ts";
 import { Problem } from "../../src/worked/index.ts";
-import { between, isNear, some } from "../kit/sizes.ts";
+import { expectNear } from "../kit/near.ts";
+import { between, some } from "../kit/sizes.ts";
 
 const at = (x: number, y: number) => ({ x: mm(x), y: mm(y) });
 type Spot = readonly [x: number, y: number];
@@ -23,16 +24,13 @@ const stance = (feet: readonly Spot[], mass: number, centre: Spot = [0, 0]): Sta
 });
 const tips = (s: Stance, [x, y]: Spot) => tippingLoadAt(s, at(x, y))?.value;
 
-const near = (a: number | undefined, b: number | undefined, part = 1e-9) =>
-  expect(a !== undefined && b !== undefined && isNear(a, b, part), `${a}, ${b}`).toBe(true);
-
 describe("a load that tips", () => {
   test("balances the weight on its lever", () => {
     fc.assert(
       fc.property(some.mass, some.length, some.length, (m, a, b) => {
         const load = tippingLoad(m, a, b).value;
-        near(load * b, m * 9.80665 * a);
-        near(tippingPush(m, a, b).value, load);
+        expectNear(load * b, m * 9.80665 * a);
+        expectNear(tippingPush(m, a, b).value, load);
       }),
     );
   });
@@ -42,7 +40,7 @@ describe("a load that tips", () => {
       fc.property(table, between(1, 500), between(1.1, 9), ({ a, b, mass }, out, k) => {
         const s = stance(four(a, b), mass);
         const load = (x: number) => tips(s, [a + x, 0]) ?? Number.NaN;
-        near(load(k * out), load(out) / k);
+        expectNear(load(k * out), load(out) / k);
         expect(load(1e12)).toBeLessThan(1e-2);
         expect(load(1e-6)).toBeGreaterThan(1e5);
       }),
@@ -63,7 +61,7 @@ describe("a load that tips", () => {
           const mirrored = stance(four(a, b), mass, [p * centre[0], q * centre[1]]);
           const same = tips(mirrored, [p * x, q * y]);
           if (load === undefined) expect(same).toBeUndefined();
-          else near(same, load);
+          else expectNear(same, load);
         }
         const moved = stance(
           four(a, b).map(([u, v]) => [u + 500, v - 300]),
@@ -72,7 +70,7 @@ describe("a load that tips", () => {
         );
         const there = tips(moved, [x + 500, y - 300]);
         if (load === undefined) expect(there).toBeUndefined();
-        else near(there, load, 1e-6);
+        else expectNear(there, load, 1e-6);
       }),
     );
   });
@@ -88,10 +86,10 @@ describe("a load that tips", () => {
           const s = stance(four(a, b), mass);
           expect(tips(s, [u * a, v * b])).toBeUndefined();
           const more = stance([...four(a, b), [u * a, v * b], [0, 0]], mass);
-          near(tips(more, [out * a, v * b]), tips(s, [out * a, v * b]));
+          expectNear(tips(more, [out * a, v * b]), tips(s, [out * a, v * b]));
           // In whatever order they are told.
           const shuffled = stance([...four(a, b)].reverse(), mass);
-          near(tips(shuffled, [out * a, v * b]), tips(s, [out * a, v * b]));
+          expectNear(tips(shuffled, [out * a, v * b]), tips(s, [out * a, v * b]));
         },
       ),
     );
@@ -102,7 +100,7 @@ describe("a load that tips", () => {
       fc.property(table, between(1, 500), between(1, 500), ({ a, b, mass }, x, y) => {
         const s = stance(four(a, b), mass);
         const [side, end] = [tips(s, [a + x, 0]) ?? 0, tips(s, [0, b + y]) ?? 0];
-        near(tips(s, [a + x, b + y]), Math.min(side, end));
+        expectNear(tips(s, [a + x, b + y]), Math.min(side, end));
       }),
     );
   });

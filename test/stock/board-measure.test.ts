@@ -8,10 +8,9 @@ import {
   tallyBoardFeet,
 } from "../../src/stock/index.ts";
 import { count, inches, mm, ratio } from "../../src/units/index.ts";
-import { between, isNear, some } from "../kit/sizes.ts";
+import { expectNear } from "../kit/near.ts";
+import { between, some } from "../kit/sizes.ts";
 
-const near = (a: number, b: number, part = 1e-9) =>
-  expect(isNear(a, b, part), `${a}, ${b}`).toBe(true);
 const { length, pieces } = some;
 
 describe("board feet", () => {
@@ -19,10 +18,10 @@ describe("board feet", () => {
     fc.assert(
       fc.property(between(1, 8), between(1, 30), between(0.5, 20), pieces, (t, w, feet, n) => {
         const measured = boardFeetOf(inches(t), inches(w), inches(12 * feet), n).value;
-        near(measured, (n * t * w * feet) / 12);
+        expectNear(measured, (n * t * w * feet) / 12);
         // And by volume: 144 cubic inches each.
         const volume = boardVolume(inches(t), inches(w), inches(12 * feet), n).value;
-        near(measured, volume / (144 * 0.0254 ** 3));
+        expectNear(measured, volume / (144 * 0.0254 ** 3));
       }),
     );
   });
@@ -32,10 +31,10 @@ describe("board feet", () => {
       fc.property(length, length, length, pieces, between(1.01, 3), (t, w, l, n, k) => {
         for (const measure of [boardFeetOf, boardVolume]) {
           const once = measure(t, w, l, n).value;
-          near(measure(mm(k * t), w, l, n).value, k * once);
-          near(measure(t, mm(k * w), l, n).value, k * once);
-          near(measure(t, w, mm(k * l), n).value, k * once);
-          near(measure(t, w, l, count(2 * n)).value, 2 * once);
+          expectNear(measure(mm(k * t), w, l, n).value, k * once);
+          expectNear(measure(t, mm(k * w), l, n).value, k * once);
+          expectNear(measure(t, w, mm(k * l), n).value, k * once);
+          expectNear(measure(t, w, l, count(2 * n)).value, 2 * once);
         }
       }),
     );
@@ -85,7 +84,7 @@ describe("a tally", () => {
   test("is surface times thickness in inches", () => {
     fc.assert(
       fc.property(between(1, 4), fc.integer({ min: 0, max: 60 }), pieces, (t, surface, n) => {
-        near(tallyBoardFeet(inches(t), ratio(surface), n).value, n * surface * t);
+        expectNear(tallyBoardFeet(inches(t), ratio(surface), n).value, n * surface * t);
       }),
     );
   });

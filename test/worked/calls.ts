@@ -1,0 +1,177 @@
+import fc from "fast-check";
+import * as making from "../../src/making/index.ts";
+import * as mechanics from "../../src/mechanics/index.ts";
+import * as stock from "../../src/stock/index.ts";
+import {
+  coverage,
+  cubicM,
+  kgPerM3,
+  mcPct,
+  mm,
+  mm4,
+  newtonMm,
+  newtonsPerMm,
+  ratio,
+  rpm,
+  squareM,
+} from "../../src/units/index.ts";
+import * as wood from "../../src/wood/index.ts";
+import { isWorked, Problem, type Worked } from "../../src/worked/index.ts";
+import { between, some } from "../kit/sizes.ts";
+
+type Made = Worked | undefined;
+
+/** A function called with random arguments; undefined where there is no answer, or none is due. */
+function calls<A extends readonly unknown[]>(
+  f: (...args: A) => Made,
+  ...args: { readonly [K in keyof A]: fc.Arbitrary<A[K]> }
+): fc.Arbitrary<Made> {
+  return fc.tuple(...(args as unknown as readonly fc.Arbitrary<unknown>[])).map((values) => {
+    try {
+      return f(...(values as unknown as A));
+    } catch (problem) {
+      if (!(problem instanceof Problem)) throw problem;
+      return undefined;
+    }
+  });
+}
+
+const { length, moisture, coefficient, shrinkage, gravity, angle, strength, modulus } = some;
+const { load, mass, temperature, humidity, pieces, species } = some;
+const section = {
+  width: length,
+  pithDistance: length,
+  radial: coefficient,
+  tangential: coefficient,
+};
+const board = fc.record<wood.BoardSection>({ ...section, from: moisture, to: moisture });
+const pull = fc.record({ gravity, diameter: between(1, 12).map(mm), length });
+const softwood = fc.boolean();
+const fastener = fc.constantFrom("screw" as const, "nail" as const);
+const thread = fc.constantFrom("cut" as const, "rolled" as const);
+const number = fc.constantFrom(...wood.screwNumbers("cut"));
+const screw = fc.constantFrom(...wood.screwNumbers("cut")).map((n) => wood.screwNumbered(n, "cut"));
+const turning = between(20, 30).map(mcPct);
+const section4 = between(10, 1e9).map(mm4);
+const perLength = between(1e-4, 100).map(newtonsPerMm);
+const bending = between(1, 1e8).map(newtonMm);
+const blank = between(10, 500).chain((s) =>
+  fc.record<making.OctagonBlank>({
+    square: fc.constant(mm(s)),
+    acrossFlats: between(s / Math.SQRT2, s).map(mm),
+  }),
+);
+const swing = between(3, 1000).map(mm);
+const point = fc.record({ x: between(-900, 900).map(mm), y: between(-900, 900).map(mm) });
+const at = (x: number, y: number) => ({ x: mm(x), y: mm(y) });
+const stance = fc.record<mechanics.Stance>({
+  feet: fc.constant([at(-400, -300), at(400, -300), at(0, 350)]),
+  mass,
+  centre: fc.constant(at(0, 0)),
+});
+
+/** A random call of every function that gives a worked value, by room and name. */
+export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<Made>>>>> = {
+  wood: {
+    boardCup: calls(wood.boardCup, board),
+    faceWidthChange: calls(wood.faceWidthChange, board),
+    ringRadius: calls(wood.ringRadius, length, length),
+    equilibriumMoisture: calls(wood.equilibriumMoisture, temperature, humidity),
+    humidityFor: calls(wood.humidityFor, temperature, moisture),
+    lateralLoad: calls(wood.lateralLoad, fastener, species, length),
+    leadHole: calls(wood.leadHole, length, softwood),
+    nailWithdrawal: calls(wood.nailWithdrawal, pull),
+    screwWithdrawal: calls(wood.screwWithdrawal, pull),
+    screwWithdrawalAllowed: calls(wood.screwWithdrawalAllowed, pull),
+    shankHole: calls(wood.shankHole, screw, softwood),
+    density: calls(wood.density, gravity, moisture),
+    gravityAt: calls(wood.gravityAt, gravity, shrinkage, moisture),
+    greatestMoisture: calls(wood.greatestMoisture, gravity),
+    mass: calls(wood.mass, between(0, 2).map(cubicM), between(100, 1200).map(kgPerM3)),
+    typicalGravityAt: calls(wood.typicalGravityAt, gravity, moisture),
+    coefficientAt: calls(wood.coefficientAt, coefficient, coefficient, angle),
+    coefficientFromShrinkage: calls(wood.coefficientFromShrinkage, shrinkage),
+    outOfSquare: calls(wood.outOfSquare, coefficient, coefficient, angle, moisture, moisture),
+    shrinkageTo: calls(wood.shrinkageTo, shrinkage, between(0, 60).map(mcPct)),
+    widthChange: calls(wood.widthChange, length, coefficient, moisture, moisture),
+    widthChangeByShrinkage: calls(
+      wood.widthChangeByShrinkage,
+      length,
+      shrinkage,
+      moisture,
+      moisture,
+    ),
+    modulusAlong: calls(wood.modulusAlong, modulus),
+    modulusByShare: calls(wood.modulusByShare, modulus, some.share),
+    strengthAt: calls(wood.strengthAt, strength, strength, turning, moisture),
+    strengthAtAngle: calls(wood.strengthAtAngle, strength, strength, angle),
+    strengthByTrend: calls(
+      wood.strengthByTrend,
+      modulus,
+      fc.constantFrom("stiffness" as const, "bending" as const),
+      between(4, 20).map(mcPct),
+    ),
+    screwNumbered: calls(
+      (n: string, t: wood.Thread) => {
+        const { root } = wood.screwNumbered(n, t);
+        return isWorked(root) ? root : undefined;
+      },
+      number,
+      thread,
+    ),
+  },
+  mechanics: {
+    bendingStress: calls(mechanics.bendingStress, bending, length, section4),
+    droopOfArm: calls(mechanics.droopOfArm, load, length, modulus, section4),
+    momentUnderPoint: calls(mechanics.momentUnderPoint, load, length),
+    momentUnderSpread: calls(mechanics.momentUnderSpread, perLength, length),
+    sagInTheLongRun: calls(mechanics.sagInTheLongRun, length, some.share),
+    sagUnderPoint: calls(mechanics.sagUnderPoint, load, length, modulus, section4),
+    sagUnderSpread: calls(mechanics.sagUnderSpread, perLength, length, modulus, section4),
+    secondMoment: calls(mechanics.secondMoment, length, length),
+    spreadLoad: calls(mechanics.spreadLoad, load, length),
+    tippingLoad: calls(mechanics.tippingLoad, mass, length, length),
+    tippingLoadAt: calls(mechanics.tippingLoadAt, stance, point),
+    tippingPush: calls(mechanics.tippingPush, mass, length, length),
+  },
+  stock: {
+    boardFeetOf: calls(stock.boardFeetOf, length, length, length, pieces),
+    boardVolume: calls(stock.boardVolume, length, length, length, pieces),
+    countedThickness: calls(stock.countedThickness, length),
+    surfaceMeasure: calls(stock.surfaceMeasure, length, length),
+    tallyBoardFeet: calls(stock.tallyBoardFeet, length, some.share, pieces),
+  },
+  making: {
+    clampCoverage: calls(making.clampCoverage, length, length, length),
+    clampForce: calls(making.clampForce, strength, length, length),
+    clampsByFan: calls(making.clampsByFan, length, length),
+    clampsByForce: calls(making.clampsByForce, load, load),
+    finishAmount: calls(
+      making.finishAmount,
+      between(0, 50).map(squareM),
+      pieces,
+      between(1, 40).map(coverage),
+      shrinkage,
+    ),
+    panelSurface: calls(making.panelSurface, length, length, length, pieces),
+    latheSpeed: calls(
+      making.latheSpeed,
+      swing,
+      fc.constantFrom(...making.turningStages),
+      between(1, 40).map(ratio),
+    ),
+    slenderness: calls(making.slenderness, length, length),
+    speedByDiameter: calls(making.speedByDiameter, swing, fc.constantFrom(6000, 9000)),
+    cornerDepth: calls(making.cornerDepth, blank),
+    flatsForTurning: calls(making.flatsForTurning, length, length, length),
+    flatWidth: calls(making.flatWidth, length),
+    octagonArea: calls(making.octagonArea, length, length),
+    octagonSetOut: calls(making.octagonSetOut, blank),
+    swingAfter: calls(making.swingAfter, length, length),
+    swingOfSquare: calls(making.swingOfSquare, length),
+    depthOfPass: calls(making.depthOfPass, length, pieces),
+    rimSpeed: calls(making.rimSpeed, swing, between(500, 30000).map(rpm)),
+    routerPasses: calls(making.routerPasses, between(0.1, 200).map(mm), fc.boolean()),
+    routerSpeed: calls(making.routerSpeed, between(0.5, 88).map(mm), between(1000, 40000).map(rpm)),
+  },
+};
