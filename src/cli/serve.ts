@@ -13,17 +13,28 @@ import type { Io } from "./io.ts";
 interface Request {
   readonly port: number;
   readonly open: boolean;
+  readonly help: boolean;
 }
 
-const usage = "Right would be: latewood serve [--port N] [--open]";
+const command = "latewood serve [--port N] [--open]";
+const usage = `Right would be: ${command}`;
+const help = `${command}: the quick sums on a screen, on this computer only.
+
+  --port N  the first port to try (else ${defaultPort}; 0 takes any free one)
+  --open    opens the page in the browser, where there is one to see it
+
+It serves until Ctrl+C. Exit code: 0 stopped, 2 bad input or no free port, 3 a fault in Latewood.
+`;
 
 /** Reads the options, or returns the complaint about the first that cannot be read. */
 function readRequest(argv: readonly string[]): Request | string {
   let port = defaultPort;
   let open = false;
+  let help = false;
   for (let i = 0; i < argv.length; i += 1) {
     const [name, attached] = splitOption(argv[i] ?? "");
     if (name === "--open" && attached === undefined) open = true;
+    else if ((name === "--help" && attached === undefined) || name === "-h") help = true;
     else if (name === "--port") {
       if (attached === undefined) i += 1;
       const text = attached ?? argv[i];
@@ -34,7 +45,7 @@ function readRequest(argv: readonly string[]): Request | string {
       port = number;
     } else return `serve, argument ${i + 1}: read ${quoted(argv[i])}. ${usage}`;
   }
-  return { port, open };
+  return { port, open, help };
 }
 
 function splitOption(text: string): readonly [string, string | undefined] {
@@ -71,6 +82,10 @@ export async function serve(
     io.err(`${request}\n`);
     return 2;
   }
+  if (request.help) {
+    io.out(help);
+    return 0;
+  }
   if (!existsSync(join(webRoot, "index.html"))) {
     io.err(`There is no built screen in ${webRoot}. Run npm start, or npm run build, first.\n`);
     return 3;
@@ -81,12 +96,14 @@ export async function serve(
   } catch (fault) {
     if (!(fault instanceof NoFreePort)) throw fault;
     io.err(
-      `serve --port: ports ${fault.first} to ${fault.last} are all taken by other programs. Right would be a free one, or 0 for any.\n`,
+      `serve --port: ports ${fault.first} to ${fault.last} are all in use. Right would be a free one, or 0 for any.\n`,
     );
     return 2;
   }
   const stopped = stopSignal();
-  for (const port of server.taken) io.out(`Port ${port} is taken by another program.\n`);
+  for (const port of server.taken) {
+    io.out(`Port ${port} is in use, perhaps by another Latewood.\n`);
+  }
   io.out(`Latewood is at ${server.url}  (Ctrl+C stops it)\n`);
   if (request.open) openInBrowser(server.url);
   await stopped;

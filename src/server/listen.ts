@@ -1,6 +1,6 @@
 import type { Server } from "node:http";
 
-/** Every port that was tried belongs to another program. */
+/** Every port that was tried is in use. */
 export class NoFreePort extends Error {
   readonly first: number;
   readonly last: number;
@@ -22,12 +22,14 @@ interface Listening {
  * @param hosts  addresses; those after the first may be missing on this computer
  * @param port  port number; 0 takes any that is free on all of them
  * @param make  makes a server; the port it is given to read is known once it listens
+ * @param trouble  hears of every error of a server that listens already
  * @returns undefined when the port is taken on any of the addresses
  */
 export async function listenOn(
   hosts: readonly string[],
   port: number,
   make: (port: () => number) => Server,
+  trouble: (fault: Error) => void,
 ): Promise<Listening | undefined> {
   // With 0 the first address gets a port which the second may find taken; then draw again.
   for (let draw = 0; draw < (port === 0 ? 10 : 1); draw += 1) {
@@ -38,6 +40,7 @@ export async function listenOn(
       const server = make(() => bound);
       const outcome = await listen(server, host, bound);
       if (outcome === "listening") {
+        server.on("error", trouble);
         servers.push(server);
         bound = boundPort(server);
       }
@@ -53,14 +56,22 @@ type Outcome = "listening" | "taken" | "no such address";
 
 function listen(server: Server, host: string, port: number): Promise<Outcome> {
   return new Promise((settle, fail) => {
-    server.once("error", (fault: NodeJS.ErrnoException) => {
+    // Both are taken off again by whichever comes: left on, it would swallow a later error.
+    const onError = (fault: NodeJS.ErrnoException) => {
+      server.off("listening", onListening);
       // EACCES: a port reserved for the system, or by Windows for itself.
       if (fault.code === "EADDRINUSE" || fault.code === "EACCES") settle("taken");
       else if (fault.code === "EADDRNOTAVAIL" || fault.code === "EAFNOSUPPORT") {
         settle("no such address");
       } else fail(fault);
-    });
-    server.listen({ host, port }, () => settle("listening"));
+    };
+    const onListening = () => {
+      server.off("error", onError);
+      settle("listening");
+    };
+    server.once("error", onError);
+    server.once("listening", onListening);
+    server.listen({ host, port });
   });
 }
 

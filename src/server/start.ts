@@ -21,7 +21,7 @@ export interface ServerOptions {
 export interface RunningServer {
   readonly url: string;
   readonly port: number;
-  /** Ports that were tried first and belong to another program. */
+  /** Ports that were tried first and were in use, by whatever it may be: also another Latewood. */
   readonly taken: readonly number[];
   /** Stops listening and ends every connection. */
   readonly close: () => Promise<void>;
@@ -41,7 +41,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const answer = getRequestListener(routes(options.webRoot).fetch);
   const taken: number[] = [];
   for (let port = first; port <= last; port += 1) {
-    const listening = await listenOn(hosts, port, (bound) => guarded(answer, bound));
+    const listening = await listenOn(hosts, port, (bound) => guarded(answer, bound), tell);
     if (listening !== undefined) {
       const { servers, port: bound } = listening;
       return {
@@ -57,6 +57,10 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   }
   throw new NoFreePort(first, last);
 }
+
+/** Such as no file handles left for a caller: that caller is lost, the next may be served. */
+const tell = (fault: Error) =>
+  console.error(`The server met trouble and goes on: ${fault.message}`);
 
 type Answer = ReturnType<typeof getRequestListener>;
 
