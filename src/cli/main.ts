@@ -1,17 +1,30 @@
+import type { Io } from "./io.ts";
 import { run } from "./run.ts";
 
-const io = {
-  out: (text: string) => void process.stdout.write(text),
-  err: (text: string) => void process.stderr.write(text),
+const { stdin, stdout, stderr } = process;
+
+const io: Io = {
+  out: (text) => void stdout.write(text),
+  err: (text) => void stderr.write(text),
+  drained: () =>
+    stdout.writableNeedDrain
+      ? new Promise((settle) => stdout.once("drain", settle))
+      : Promise.resolve(),
 };
 
-// A reader that stops early (head, a pager) closes the pipe; that is its right, not a fault.
-process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
-  process.exit(fault.code === "EPIPE" ? 0 : 3);
+stdout.on("error", (fault: NodeJS.ErrnoException) => {
+  // A reader that stops early (head, a pager) closes the pipe; that is its right, not a fault.
+  if (fault.code === "EPIPE") process.exit(0);
+  io.err(
+    `standard output: It could not be written (${fault.message}).\n  Send it where there is room.\n`,
+  );
+  process.exit(2);
 });
+// With nobody left to complain to, the exit code must do.
+stderr.on("error", () => {});
 
 try {
-  process.exitCode = await run(process.argv.slice(2), io, process.stdin);
+  process.exitCode = await run(process.argv.slice(2), io, stdin);
 } catch (fault) {
   io.err(
     `This is a fault in Latewood, not in what you wrote.\n${fault instanceof Error ? fault.stack : fault}\n`,

@@ -1,6 +1,7 @@
 import { reckon, type Topic, topicNamed, topics } from "../reckon/index.ts";
 import { Problem } from "../worked/index.ts";
 import { workBatch } from "./batch.ts";
+import { exitCodeOf, exitCodesText } from "./exit-code.ts";
 import type { Io } from "./io.ts";
 import { answerJson, problemJson } from "./json.ts";
 import { optionPlace, readOptions } from "./options.ts";
@@ -13,7 +14,7 @@ import type { Input } from "./run.ts";
  * @param argv  the words behind `reckon`
  * @param io  where to write
  * @param input  standard input, read only by --batch
- * @returns exit code: 0 done, 2 bad input
+ * @returns exit code: 0 done, 1 a finding fails, 2 bad input
  */
 export async function reckonCommand(
   argv: readonly string[],
@@ -22,7 +23,8 @@ export async function reckonCommand(
 ): Promise<number> {
   const [name = "--help", ...rest] = argv;
   if (name === "--help" || name === "-h") {
-    io.out(`${topics.map((t) => `  ${t.name.padEnd(12)} ${t.tells}`).join("\n")}\n`);
+    const list = topics.map((t) => `  ${t.name.padEnd(12)} ${t.tells}`).join("\n");
+    io.out(`${list}\n\n${exitCodesText}`);
     return 0;
   }
   let topic: Topic;
@@ -30,28 +32,47 @@ export async function reckonCommand(
     topic = topicNamed(name);
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
-    printProblems(io, [problem]);
-    return 2;
+    return complain(io, argv.includes("--json"), [problem]);
   }
-  const { options, problems } = readOptions(topic, rest);
+  return reckonTopic(topic, rest, io, input);
+}
+
+/**
+ * The same once the topic is known.
+ *
+ * @param topic  what to work
+ * @param argv  the words behind its name
+ * @param io  where to write
+ * @param input  standard input, read only by --batch
+ * @returns exit code, as above
+ */
+export async function reckonTopic(
+  topic: Topic,
+  argv: readonly string[],
+  io: Io,
+  input: Input,
+): Promise<number> {
+  const { options, problems } = readOptions(topic, argv);
   if (options.help && problems.length === 0) {
-    io.out(topicHelp(topic));
+    io.out(`${topicHelp(topic)}\n${exitCodesText}`);
     return 0;
   }
-  const complain = (found: readonly Problem[]) => {
-    if (options.json) io.out(`${JSON.stringify({ problems: found.map(problemJson) })}\n`);
-    printProblems(io, found);
-    return 2;
-  };
-  if (problems.length > 0) return complain(problems);
+  if (problems.length > 0) return complain(io, options.json, problems);
   if (options.batch) return workBatch(topic, options, io, input);
   const outcome = reckon(topic, options.texts, options.units, optionPlace);
-  if (!outcome.ok) return complain(outcome.problems);
+  if (!outcome.ok) return complain(io, options.json, outcome.problems);
   const { answer, given } = outcome;
   io.out(
     options.json
       ? `${JSON.stringify(answerJson(topic, given, answer, options.working), null, 2)}\n`
-      : answerText(topic, answer, options.units, options.working),
+      : answerText(topic, given, answer, options.units, options.working),
   );
-  return 0;
+  return exitCodeOf(answer);
+}
+
+/** Tells what is wrong in words, and to a program that asked for JSON as data too. */
+function complain(io: Io, json: boolean, problems: readonly Problem[]): 2 {
+  if (json) io.out(`${JSON.stringify({ problems: problems.map(problemJson) })}\n`);
+  printProblems(io, problems);
+  return 2;
 }

@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { run } from "../../src/cli/index.ts";
+import { LONGEST_LINE } from "../../src/cli/lines.ts";
+import { reckonTopic } from "../../src/cli/reckon.ts";
+import type { Input } from "../../src/cli/run.ts";
 import { hear, linesOf } from "../kit/cli.ts";
+import { judged } from "./judged.ts";
 
 const batch = (input: string | readonly (string | Uint8Array)[], ...more: readonly string[]) =>
   hear(["reckon", "movement", "--batch", ...more], input);
@@ -72,6 +77,7 @@ describe("rows of CSV", () => {
   test.each([
     ["a byte order mark", `\ufeff${head}white oak,100,7,11\n`],
     ["line ends of two characters", `${head}white oak,100,7,11\n`.replaceAll("\n", "\r\n")],
+    ["line ends of old spreadsheets", `${head}white oak,100,7,11\n`.replaceAll("\n", "\r")],
     ["no line end at the end", `${head}white oak,100,7,11`],
     ["blank lines", `\n\n${head}\n   \nwhite oak,100,7,11\n\n`],
     ["spaces about cells", "species , width,from , to\n white oak , 100 , 7,11\n"],
@@ -117,17 +123,45 @@ describe("rows of CSV", () => {
       const strange = await batch(`species,width,from,to,${name}\nwhite oak,100,7,11,red\n`);
       expect(told(strange.out)).toEqual([[1, "unknown-question"]]);
       expect(strange.code).toBe(2);
+      const [problem] = linesOf(strange.out)[0]?.problems ?? [];
+      expect(problem?.place).toBe(`row 1, column ${name}`);
+      expect(problem?.remedy).toMatch(/species, width, from, to\b/);
+      expect(problem?.remedy).not.toContain("row");
     }
   });
 
   test.each([
     ["the same column twice", "species,width,width,from,to\nwhite oak,1,2,7,11\n", "csv-columns"],
     ["an open quotation mark", '"species,width,from,to\nwhite oak,1,7,11\n', "csv-quotes"],
+    ["semicolons", "species;width;from;to\nwhite oak;1,5;7;11\n", "csv-separator"],
+    ["semicolons and quotation marks", '"species";"width"\n"white oak";"1"\n', "csv-separator"],
+    ["tabs", "species\twidth\tfrom\tto\nwhite oak\t1\t7\t11\n", "csv-separator"],
+    ["no end", `${" ".repeat(LONGEST_LINE + 1)}${head}`, "line-too-long"],
   ])("a head line with %s is told once", async (_, text, code) => {
     const heard = await batch(text);
     expect(heard.code).toBe(2);
     expect(told(heard.out)).toEqual([[0, code]]);
-    expect(linesOf(heard.out)[0]?.problems?.[0]?.place).toBe("head line");
+    const [problem] = linesOf(heard.out)[0]?.problems ?? [];
+    expect(problem?.place).toBe("head line");
+    // The answers may go to a file: whoever sits before the terminal must hear it too.
+    expect(heard.err).toContain(problem?.reason);
+    expect(heard.err).toContain(problem?.remedy);
+  });
+
+  test("one column alone is no table of another kind", async () => {
+    const others = ["--species=white oak", "--from=7", "--to=11"];
+    expect(told((await batch("width\t\n100\n", ...others)).out)).toEqual([[1, 100]]);
+  });
+
+  test("a row without measure costs none of the others", async () => {
+    const long = `white oak,${"9".repeat(LONGEST_LINE)},7,11`;
+    const { code, out, err } = await batch(`${head}white oak,1,7,11\n${long}\nwhite oak,3,7,11\n`);
+    expect([code, err]).toEqual([2, ""]);
+    expect(told(out)).toEqual([
+      [1, 1],
+      [2, "line-too-long"],
+      [3, 3],
+    ]);
   });
 
   test.each(["", "\n\n", "\ufeff", head, "   "])("no row at all: %j", async (text) => {
@@ -174,6 +208,24 @@ describe("JSON lines", () => {
     expect(linesOf(out).map((l) => l.row)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
   });
 
+  test.each(["[", '[{"width":1},\n{"width":2}]', "  [1]\n"])(
+    "an array is told once: %j",
+    async (text) => {
+      const { code, out, err } = await batch(text);
+      expect(code).toBe(2);
+      expect(told(out)).toEqual([[0, "json-array"]]);
+      expect(err).toContain("one object a line");
+    },
+  );
+
+  test("a line without measure costs none of the others, be it the first", async () => {
+    const long = `{"species":"${" ".repeat(LONGEST_LINE)}"}`;
+    const { code, out } = await batch([long, row(1), long, row(2)].join("\n"));
+    expect(code).toBe(2);
+    const bad = "line-too-long";
+    expect(told(out).map(([, what]) => what)).toEqual([bad, 1, bad, 2]);
+  });
+
   test("names that every object has are no columns", async () => {
     const text = `{"species":"white oak","width":9,"from":7,"to":11,"__proto__":"1"}`;
     expect(told((await batch(text)).out)).toEqual([[1, "unknown-question"]]);
@@ -182,6 +234,97 @@ describe("JSON lines", () => {
   test("--working gives each row its chain", async () => {
     const { out } = await batch(row(100), "--working");
     expect(linesOf(out)[0]?.results?.[0]?.working).toMatchObject({ formula: expect.any(String) });
+  });
+});
+
+describe("where rows come from and answers go", () => {
+  /** Runs a batch on an input of the test's own making, with a reader that is as slow as told. */
+  async function heard(input: Input, drained?: (out: readonly string[]) => Promise<void>) {
+    const out: string[] = [];
+    const err: string[] = [];
+    const code = await run(
+      ["reckon", "movement", "--batch"],
+      {
+        out: (text) => void out.push(text),
+        err: (text) => void err.push(text),
+        ...(drained && { drained: () => drained(out) }),
+      },
+      input,
+    );
+    return { code, out: out.join(""), err: err.join("") };
+  }
+
+  async function* breaking(text: string) {
+    yield text;
+    throw new Error("EISDIR: illegal operation on a directory, read");
+  }
+
+  test("an input that breaks off is told, behind the answers that were had", async () => {
+    const { code, out, err } = await heard(breaking(`${head}white oak,1,7,11\nwhite`));
+    expect(code).toBe(2);
+    expect(told(out)).toEqual([
+      [1, 1],
+      [0, "input-unread"],
+    ]);
+    for (const part of ["standard input", "EISDIR"]) expect(err).toContain(part);
+  });
+
+  test("an input that cannot be read at all is told once", async () => {
+    const { code, out, err } = await heard(breaking(""));
+    expect([code, told(out)]).toEqual([2, [[0, "input-unread"]]]);
+    expect(err).not.toContain("No row");
+  });
+
+  test("a fault of ours is no fault of the input", async () => {
+    const answer = () => {
+      throw new Error("ours");
+    };
+    const io = { out: () => {}, err: () => {} };
+    const input = breaking("temperature,humidity\n20 C,50\n");
+    const ran = reckonTopic({ ...judged(), answer }, ["--batch"], io, input);
+    await expect(ran).rejects.toThrow("ours");
+  });
+
+  test("typed rows are asked for, others are not", async () => {
+    async function* rows() {
+      yield `${head}white oak,1,7,11\n`;
+    }
+    const typed = await heard(Object.assign(rows(), { isTTY: true }));
+    expect(typed.code).toBe(0);
+    for (const part of ["species,width,from,to", "Ctrl+D"]) expect(typed.err).toContain(part);
+    expect((await heard(rows())).err).toBe("");
+  });
+
+  test("no row is worked before the reader has taken the one before", async () => {
+    const text = `${head}${"white oak,1,7,11\n".repeat(5)}`;
+    const lengths: number[] = [];
+    let isWaiting = false;
+    async function* rows() {
+      yield* text.split(/(?<=\n)/);
+    }
+    const { code } = await heard(rows(), async (out) => {
+      expect(isWaiting).toBe(false);
+      isWaiting = true;
+      lengths.push(out.length);
+      await new Promise((settle) => setTimeout(settle));
+      expect(out).toHaveLength(lengths.length);
+      isWaiting = false;
+    });
+    expect(code).toBe(0);
+    expect(lengths).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  test("an input that is given up is closed", async () => {
+    let isClosed = false;
+    async function* endless() {
+      try {
+        for (;;) yield "[\n";
+      } finally {
+        isClosed = true;
+      }
+    }
+    expect((await heard(endless())).code).toBe(2);
+    expect(isClosed).toBe(true);
   });
 });
 

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { serve } from "../../src/cli/serve.ts";
+import { startServer } from "../../src/server/index.ts";
 
 function listener() {
   const heard = { out: "", err: "" };
@@ -37,10 +38,45 @@ describe("what cannot be read ends with 2, its place, and what would be right", 
   });
 });
 
+test.each([[["--help"]], [["-h"]], [["--port", "80", "--help"]]])(
+  "%j tells the options and serves nothing",
+  async (argv) => {
+    const { heard, io } = listener();
+    // A folder that is not there: serving it would end with 3.
+    expect(await serve(argv, io, join(tmpdir(), "latewood-is-not-here"))).toBe(0);
+    expect(heard.err).toBe("");
+    for (const part of ["--port N", "--open", "5217"]) expect(heard.out).toContain(part);
+  },
+);
+
+test("help beside a fault is told the fault", async () => {
+  const { heard, io } = listener();
+  expect(await serve(["--help", "--wide"], io)).toBe(2);
+  expect(heard.err).toContain("--wide");
+});
+
 test("without a built screen it says how to get one", async () => {
   const { heard, io } = listener();
   expect(await serve([], io, join(tmpdir(), "latewood-is-not-here"))).toBe(3);
   expect(heard.err).toContain("npm start");
+});
+
+test("a port in use is named, and nobody is blamed for it", async () => {
+  const webRoot = mkdtempSync(join(tmpdir(), "latewood-serve-"));
+  writeFileSync(join(webRoot, "index.html"), "here");
+  const first = await startServer({ webRoot, port: 0 });
+  const { heard, io } = listener();
+  try {
+    const ended = serve(["--port", String(first.port)], io, webRoot);
+    await expect.poll(() => heard.out).toContain("Latewood is at");
+    process.emit("SIGTERM");
+    expect(await ended).toBe(0);
+    expect(heard.out).toContain(`Port ${first.port} is in use`);
+    expect(heard.out).not.toContain("another program");
+  } finally {
+    await first.close();
+    rmSync(webRoot, { recursive: true });
+  }
 });
 
 test("it serves until it is told to stop", async () => {
