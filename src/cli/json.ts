@@ -1,5 +1,13 @@
 import type { Answer, Topic } from "../reckon/index.ts";
-import { cite, type Given, type Problem, toJson, type Worked } from "../worked/index.ts";
+import {
+  cite,
+  type Given,
+  notesOf,
+  type Problem,
+  toJson,
+  unprovenOf,
+  type Worked,
+} from "../worked/index.ts";
 
 /** An answer as plain data: inside units, full precision. */
 export function answerJson(
@@ -16,7 +24,13 @@ export function answerJson(
       ...figureJson(worked),
       ...(says === undefined ? {} : { says }),
       ...(low && high ? { low: low.value, high: high.value } : {}),
+      ...listed("notes", notesOf(worked)),
+      ...listed(
+        "unproven",
+        unprovenOf(worked).map(({ says: what, source }) => `${what}: ${cite(source)}`),
+      ),
       ...(working ? { working: toJson(worked) } : {}),
+      ...(working && low && high ? { ends: [low, high].map(toJson) } : {}),
     })),
     remarks: answer.remarks,
     findings: answer.findings.map(({ id, verdict, says }) => ({ id, verdict, says })),
@@ -24,13 +38,15 @@ export function answerJson(
   };
 }
 
-const figureJson = ({ says, value, unit, source, notes }: Worked) => ({
+const figureJson = ({ says, value, unit, source }: Worked) => ({
   says,
   value,
   unit,
   source: cite(source),
-  ...(notes.length > 0 ? { notes } : {}),
 });
+
+/** A list under its name, or nothing where it is empty. */
+const listed = (name: string, list: readonly string[]) => (list.length > 0 ? { [name]: list } : {});
 
 function givenJson(answer: unknown) {
   if (typeof answer === "string") return answer;

@@ -1,6 +1,6 @@
 import { type Answer, onSide, type Result, type Topic } from "../reckon/index.ts";
 import { type LengthUnit, printQuantity } from "../units/index.ts";
-import { cite, type Problem, printText } from "../worked/index.ts";
+import { cite, type Given, notesOf, type Problem, printText, unprovenOf } from "../worked/index.ts";
 import type { Io } from "./io.ts";
 
 /** Every problem on two lines: where and why, then what would be right. */
@@ -12,33 +12,76 @@ export function printProblems(io: Io, problems: readonly Problem[]): void {
  * An answer as text.
  *
  * @param topic  what was asked
+ * @param given  the answers to its questions, as read
  * @param answer  what came out
  * @param units  the side to print on
  * @param working  whether to print each figure's whole chain
  */
 export function answerText(
   topic: Topic,
+  given: Readonly<Record<string, unknown>>,
   answer: Answer,
   units: LengthUnit,
   working: boolean,
 ): string {
   const width = Math.max(...answer.results.map((r) => nameOf(r).length));
-  const lines = [topic.title];
+  const lines = [topic.title, `  for ${givenText(topic, given, units)}`];
+  const said = new Set<string>();
   for (const result of answer.results) {
     lines.push(`  ${nameOf(result).padEnd(width)}  ${valueText(result, units)}`);
-    if (working)
-      lines.push(
-        ...printText(result.worked, units)
-          .split("\n")
-          .map((l) => `      ${l}`),
-        "",
-      );
+    const doubts = doubtsOf(result).filter((doubt) => !said.has(doubt));
+    for (const doubt of doubts) said.add(doubt);
+    lines.push(...doubts.map((doubt) => `    ${doubt}`));
+    if (working) lines.push(...workingOf(result, units).map((l) => `      ${l}`), "");
   }
   for (const { verdict, says } of answer.findings) lines.push(`  ${verdictWords[verdict]} ${says}`);
   lines.push(...answer.remarks.map((remark) => `  ${remark}`));
   if (answer.cautions.length > 0) lines.push("Take care");
   lines.push(...answer.cautions.map((c) => `  ${c.says} (${cite(c.source)})`));
   return `${lines.join("\n")}\n`;
+}
+
+/** What was read, and what stood in, on the asker's side: a slip of the unit shows here. */
+function givenText(
+  topic: Topic,
+  given: Readonly<Record<string, unknown>>,
+  units: LengthUnit,
+): string {
+  return Object.keys(topic.asks)
+    .filter((name) => given[name] !== undefined)
+    .map((name) => `${name} ${readText(given[name], units)}`)
+    .join(", ");
+}
+
+function readText(answer: unknown, units: LengthUnit): string {
+  if (typeof answer !== "object" || answer === null) return String(answer);
+  if ("value" in answer) {
+    const { value, unit, source } = answer as Given;
+    const text = printQuantity(value, unit, units);
+    if (source.kind === "given") return text;
+    return `${text} (${source.kind === "published" ? source.work : source.kind})`;
+  }
+  return (answer as { readonly name: string }).name;
+}
+
+/** Notes of a figure's whole chain, and what in it is not proven. */
+const doubtsOf = ({ worked }: Result): readonly string[] => [
+  ...notesOf(worked),
+  ...unprovenOf(worked)
+    .filter(({ source }) => source.kind !== "practice")
+    .map(({ says, source }) => `${says}: ${cite(source)}`),
+];
+
+/** The figure's chain, then what its range ends add to it. */
+function workingOf({ worked, low, high }: Result, units: LengthUnit): readonly string[] {
+  const ends = [low, high].filter((end) => end !== undefined && end !== worked);
+  const hasEnds = low?.value !== high?.value;
+  return [
+    ...printText(worked, units).split("\n"),
+    ...(hasEnds
+      ? ends.flatMap((end) => (end ? printText(end, units, [worked]).split("\n") : []))
+      : []),
+  ];
 }
 
 const verdictWords = {

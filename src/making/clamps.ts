@@ -7,6 +7,7 @@ import {
   mm,
   mpa,
   type N,
+  NEWTONS_PER_POUND_FORCE,
   newtons,
 } from "../units/index.ts";
 import {
@@ -26,7 +27,11 @@ import {
 /** How hard a wood wants to be pressed: by its density. */
 export type GlueWood = "softwood" | "hardwood";
 
-const ADVICE = published("Clamping pressure", "a glue maker's advice, quoted by trade pages");
+const ADVICE = published(
+  "Clamping pressure",
+  "a glue maker's advice, quoted by trade pages",
+  "secondary",
+);
 
 /** Pressure wanted in the glue line [psi], least and most. */
 const pressures: Readonly<Record<GlueWood, readonly [number, number]>> = {
@@ -44,6 +49,20 @@ export function gluePressure(wood: GlueWood, end: "least" | "most"): Given<MPa> 
   const psi = pressures[wood][end === "least" ? 0 : 1];
   return given(`pressure for ${wood}, ${end}`, mpa(psi * MPA_PER_PSI), "N/mm²", ADVICE);
 }
+
+/** Kinds of clamp whose force was measured [lbf]. */
+const forces = { pipe: 1050, "parallel-jaw": 370, "I-bar": 1350 } as const;
+export type ClampKind = keyof typeof forces;
+export const clampKinds = Object.keys(forces) as readonly ClampKind[];
+
+/** What one clamp of a kind gives, wound up by hand. */
+export const clampForceOf = (kind: ClampKind): Given<N> =>
+  given(
+    `force of one ${kind} clamp`,
+    newtons(forces[kind] * NEWTONS_PER_POUND_FORCE),
+    "N",
+    published("Fine Woodworking, Nov/Dec 2007", "clamp forces measured by R. Rabiej", "secondary"),
+  );
 
 /**
  * Length of glue line that one clamp presses: its force fans out at 45° on both sides, through the
@@ -146,6 +165,26 @@ export function clampsByForce(force: Known<N>, perClamp: Known<N>): Worked<Count
     inputs: { F, f },
     value: count(Math.ceil(F.value / f.value - 1e-9)),
     source: derived("statics"),
+  });
+}
+
+/**
+ * The larger of two counts of clamps: both reach and pressure must be had.
+ *
+ * @param reach  clamps so that their fans meet [pieces]
+ * @param force  clamps to give the force [pieces]
+ * @returns clamps [pieces]
+ */
+export function clampsWanted(reach: Known<Count>, force: Known<Count>): Worked<Count> {
+  const a = known(reach, "clamps, so that their fans meet", "pieces");
+  const b = known(force, "clamps, by pressure", "pieces");
+  return work({
+    says: a.value >= b.value ? "clamps: their reach decides" : "clamps: the pressure decides",
+    unit: "pieces",
+    formula: "N = max(a, b)",
+    inputs: { a, b },
+    value: count(Math.max(a.value, b.value)),
+    source: derived("both must be had"),
   });
 }
 

@@ -22,7 +22,7 @@ import {
 } from "../worked/index.ts";
 
 /** Kinds of finish as far as their amount goes. */
-export type FinishKind = "varnish" | "water-borne" | "oil" | "hard-wax oil" | "paint" | "shellac";
+export type FinishKind = "varnish" | "water-borne" | "oil" | "hard-wax oil" | "paint";
 
 const MEMORY = published("Finish makers' data sheets", "usual spreading rates", "memory");
 
@@ -32,8 +32,7 @@ const rates: Readonly<Record<FinishKind, readonly [number, number]>> = {
   "water-borne": [10, 12],
   oil: [8, 12],
   "hard-wax oil": [24, 40],
-  paint: [9, 11],
-  shellac: [10, 12],
+  paint: [10, 10],
 };
 export const finishKinds = Object.keys(rates) as readonly FinishKind[];
 
@@ -101,7 +100,7 @@ export function finishAmount(
   return work({
     says: "finish for all coats",
     unit: "l",
-    formula: "V = n·Q/r·(1 + z/100)",
+    formula: "V = (n·Q/r)·(1 + z/100)",
     inputs: { n, Q, r, z },
     value: litres(((n.value * Q.value) / r.value) * (1 + z.value / 100)),
     source: derived("arithmetic"),
@@ -114,10 +113,15 @@ export const finishCautions: readonly Caution[] = [
     source: published(
       "Self-heating of oily rags",
       "a university workshop's safety page and a finishing column",
+      "secondary",
     ),
   },
   {
     says: "Solvents: fresh air, no sparks, no pilot flame. Employers keep finishing rags in approved metal cans, emptied daily. The finish maker's sheet and local codes come first.",
-    source: published("Washington WAC 296-24-37013(3)", "twin of 29 CFR 1910.107(g)(3)"),
+    source: published(
+      "Washington WAC 296-24-37013(3)",
+      "twin of 29 CFR 1910.107(g)(3)",
+      "secondary",
+    ),
   },
 ];

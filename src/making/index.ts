@@ -1,9 +1,13 @@
 export {
+  type ClampKind,
   clampCautions,
   clampCoverage,
   clampForce,
+  clampForceOf,
+  clampKinds,
   clampsByFan,
   clampsByForce,
+  clampsWanted,
   type GlueWood,
   gluePressure,
 } from "./clamps.ts";
@@ -26,6 +30,7 @@ export {
 } from "./lathe.ts";
 export {
   cornerDepth,
+  fenceToBlade,
   flatsForTurning,
   flatWidth,
   type OctagonBlank,
@@ -38,6 +43,7 @@ export {
 export {
   chartedRouterSpeed,
   depthOfPass,
+  passLimit,
   rimSpeed,
   routerCautions,
   routerPasses,

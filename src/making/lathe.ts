@@ -20,8 +20,13 @@ export const turningStages: readonly TurningStage[] = ["roughing", "shaping", "s
 const CHART = published(
   "Table of lathe speeds by diameter and stage",
   "Table 12-1 of a lathe guide",
+  "secondary",
 );
-const RULE = published("Turners' rule, diameter in inches × rpm", "a turners' association forum");
+const RULE = published(
+  "Turners' rule, diameter in inches × rpm",
+  "a turners' association forum",
+  "secondary",
+);
 
 /** Rows of the chart: swing up to [in], then rpm by stage. */
 const chart = [
@@ -147,8 +152,8 @@ export const latheCautions: readonly Caution[] = [
     source: commonPractice,
   },
   {
-    says: "Rough, cracked, glued up or off balance: the lower end, or lower still; a large blank out of balance starts at 100 to 500 rpm.",
-    source: published("Wood turning speeds", "a turning guide"),
+    says: "Rough, cracked, glued up or off balance: well below the roughing figure; a large blank out of balance starts at 100 to 500 rpm.",
+    source: published("Wood turning speeds", "a turning guide", "secondary"),
   },
   {
     says: "A glued-up or split blank must be fully cured. Take the rest away before sanding. No gloves, loose sleeves or rings. The lathe's manual comes first.",

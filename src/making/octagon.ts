@@ -31,7 +31,7 @@ function inputsOf(blank: OctagonBlank) {
   ) {
     throw new Problem(
       "octagon-blank",
-      "square and diameter",
+      "square, diameter",
       `A ${s.value.toFixed(1)} mm square cannot leave ${A.value.toFixed(1)} mm across its diagonal flats.`,
       `Leave from ${(s.value / Math.SQRT2).toFixed(1)} to ${s.value.toFixed(1)} mm, or take a larger square.`,
     );
@@ -175,6 +175,26 @@ export function octagonArea(square: Known<Mm>, setOut: Known<Mm>): Worked<Square
     formula: "Q = s² − 2·x²",
     inputs: { s, x },
     value: squareMm(s.value ** 2 - 2 * x.value ** 2),
+    source: GEOMETRY,
+  });
+}
+
+/**
+ * Fence to blade at the table, the part that is kept between them, blade at 45°.
+ *
+ * @param square  side of the square [mm]
+ * @param setOut  from `octagonSetOut` [mm]
+ * @returns distance [mm]
+ */
+export function fenceToBlade(square: Known<Mm>, setOut: Known<Mm>): Worked<Mm> {
+  const s = known(square, "side of the square", "mm");
+  const x = known(setOut, "mark from the corner", "mm");
+  return work({
+    says: "fence to a blade at 45°, at the table",
+    unit: "mm",
+    formula: "F = s − x",
+    inputs: { s, x },
+    value: mm(s.value - x.value),
     source: GEOMETRY,
   });
 }

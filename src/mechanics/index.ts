@@ -9,4 +9,11 @@ export {
   secondMoment,
   spreadLoad,
 } from "./beam.ts";
-export { type Stance, tippingLoad, tippingLoadAt, tippingPush } from "./tipping.ts";
+export {
+  edgeReach,
+  footHolding,
+  type Stance,
+  tippingLoad,
+  tippingLoadAt,
+  tippingPush,
+} from "./tipping.ts";

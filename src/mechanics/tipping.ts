@@ -7,7 +7,6 @@ import {
   type Known,
   known,
   Problem,
-  published,
   type Worked,
   work,
 } from "../worked/index.ts";
@@ -16,7 +15,7 @@ const gravity = given(
   "standard gravity [m/s²]",
   ratio(STANDARD_GRAVITY),
   "1",
-  published("NIST SP 811", "appendix B"),
+  derived("standard gravity, by definition"),
 );
 
 /**
@@ -112,5 +111,47 @@ export function tippingPush(
     inputs: { m, g: gravity, a, h },
     value: newtons((m.value * STANDARD_GRAVITY * a.value) / h.value),
     source: derived("statics"),
+  });
+}
+
+/**
+ * From the middle of the piece's foot line back to its centre of gravity.
+ *
+ * @param feet  between the outer edges of the feet, above 0 [mm]
+ * @param offset  of the centre of gravity towards that foot line [mm]
+ * @returns distance; nought or less when the piece falls by itself [mm]
+ */
+export function footHolding(feet: Known<Mm>, offset: Known<Mm>): Worked<Mm> {
+  const f = known(feet, "between the feet", "mm");
+  const o = known(offset, "centre of gravity off the middle", "mm");
+  return work({
+    says: "foot line to centre of gravity",
+    unit: "mm",
+    formula: "a = f/2 − o",
+    inputs: { f, o },
+    value: mm(f.value / 2 - o.value),
+    source: derived("geometry"),
+  });
+}
+
+/**
+ * From a foot line out to a load near the edge of the top on the same side.
+ *
+ * @param top  from edge to edge, above 0 [mm]
+ * @param inset  of the load from the edge [mm]
+ * @param feet  between the outer edges of the feet, above 0 [mm]
+ * @returns distance; nought or less when the load lies within the feet [mm]
+ */
+export function edgeReach(top: Known<Mm>, inset: Known<Mm>, feet: Known<Mm>): Worked<Mm> {
+  const t = known(top, "top, edge to edge", "mm");
+  const i = known(inset, "load in from the edge", "mm");
+  const f = known(feet, "between the feet", "mm");
+  return work({
+    says: "foot line out to the load",
+    unit: "mm",
+    formula: "b = t/2 − i − f/2",
+    inputs: { t, i, f },
+    value: mm(t.value / 2 - i.value - f.value / 2),
+    source: derived("geometry"),
   });
 }

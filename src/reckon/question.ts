@@ -43,7 +43,8 @@ import {
   writeQuantity,
 } from "../units/index.ts";
 import { allSpecies, type Species, speciesNamed } from "../wood/index.ts";
-import { assumed, type Given, given, givenByMaker, Problem } from "../worked/index.ts";
+import { assumed, type Given, given, givenByMaker, Problem, type Source } from "../worked/index.ts";
+import { stepped } from "./step.ts";
 
 /** The same text on both sides of the inch, or one for each. */
 type BySide = string | { readonly inch: string; readonly mm: string };
@@ -88,7 +89,17 @@ type Bounds = {
   readonly whole?: boolean;
   readonly example: BySide;
   readonly fallback?: BySide;
+  /** where the fallback comes from, if it is more than a usual figure */
+  readonly fallbackSource?: Source;
+  /** what may stand before the figure and means nothing, such as No. */
+  readonly prefix?: RegExp;
 };
+
+const USUAL = assumed("usual");
+
+/** The text with a meaningless prefix blanked, so that places in it stay what they are. */
+const withoutPrefix = (text: string, { prefix }: Bounds): string =>
+  prefix ? text.replace(prefix, (p) => " ".repeat(p.length)) : text;
 
 /** Lengths have a reader of their own; every other quantity has a table of units. */
 type Kind = DimensionName | "length";
@@ -102,10 +113,6 @@ const writeKind = (value: number, kind: Kind, units: LengthUnit): string =>
 const ownUnit = (kind: Kind, units: LengthUnit): string =>
   kind === "length" ? (units === "inch" ? "in" : "mm") : unitOfSide(kind, units);
 
-/** One step of the arrow keys, as its side writes it. */
-const stepOf = (kind: Kind, units: LengthUnit): string =>
-  kind === "length" ? (units === "inch" ? "1/16 in" : "1 mm") : "1";
-
 /** Builds the quantity questions: one maker for each inside unit. */
 const quantity =
   <V extends number>(kind: Kind, unit: UnitName, mint: (n: number) => V) =>
@@ -118,20 +125,24 @@ const quantity =
     optional: false,
     example: bounds.example,
     read(text, units, isFallback) {
-      const read = readKind(text, kind, units);
-      if (!read.ok) return read;
+      const read = readKind(withoutPrefix(text, bounds), kind, units);
+      if (!read.ok) {
+        const { code, start, end, reason } = read.fault;
+        const remedy = code.endsWith("-unit-unknown")
+          ? read.fault.remedy
+          : `Write it such as ${onSide(bounds.example, units)}.`;
+        return refuse(code, text, start, end, reason, remedy);
+      }
       const fault = boundsFault(text, read.value, unit, bounds, units);
       if (fault) return fault;
-      const source = isFallback ? assumed("a usual figure; give your own") : givenByMaker;
+      const source = isFallback ? (bounds.fallbackSource ?? USUAL) : givenByMaker;
       return readAs(given(says, mint(read.value), unit, source));
     },
     step(text, units, steps) {
-      const now = readKind(text, kind, units);
-      const one = readKind(stepOf(kind, units), kind, units);
-      const none = readKind("0", kind, units);
-      if (!now.ok || !one.ok || !none.ok) return undefined;
-      const next = now.value + steps * (one.value - none.value);
-      return boundsFault(text, next, unit, bounds, units) ? text : writeKind(next, kind, units);
+      const next = stepped(text, kind === "length", units, steps);
+      if (next === undefined) return undefined;
+      const read = readKind(next, kind, units);
+      return read.ok && !boundsFault(next, read.value, unit, bounds, units) ? next : text;
     },
     pin(text, units) {
       const other = units === "inch" ? "mm" : "inch";
@@ -158,7 +169,9 @@ function boundsFault(
   const range = Number.isFinite(most)
     ? `Use ${show(least)} to ${show(most)}.`
     : `Use ${show(least)} or more.`;
-  if (value < least - 1e-9 || value > most + 1e-9) {
+  // A bound is shown rounded; what is shown must be let through, so a hundredth of it is no matter.
+  const slack = (bound: number) => (whole ? 0 : Math.abs(bound) * 0.01);
+  if (value < least - slack(least) || value > most + slack(most)) {
     return refuse(
       "out-of-range",
       text,
@@ -217,7 +230,8 @@ export function choice<C extends string>(
     example: fallback ?? choices[0] ?? "",
     ...asWritten,
     read(text) {
-      const found = choices.find((c) => c.toLowerCase() === text.trim().toLowerCase());
+      const letters = (word: string) => word.toLowerCase().replace(/[^\p{L}\d]/gu, "");
+      const found = choices.find((c) => letters(c) === letters(text));
       return found !== undefined
         ? readAs(found)
         : refuse(

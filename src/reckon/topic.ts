@@ -1,4 +1,4 @@
-import type { LengthUnit, Purpose } from "../units/index.ts";
+import { type LengthUnit, type Purpose, printQuantity, type UnitName } from "../units/index.ts";
 import { type Caution, type Finding, Problem, problemAt, type Worked } from "../worked/index.ts";
 import { type Answers, type Asks, onSide } from "./question.ts";
 
@@ -32,12 +32,15 @@ export type Topic<A extends Asks = Asks> = {
   readonly asks: A;
   /** optional questions that a fresh start answers, so that there is an answer to begin with */
   readonly opensWith: readonly string[];
-  readonly answer: (given: Answers<A>) => Answer;
+  readonly answer: (given: Answers<A>, show: Show) => Answer;
 };
+
+/** Prints a figure on the asker's side, for what an answer says in words. */
+export type Show = (value: number, unit: UnitName) => string;
 
 type Spec<A extends Asks> = Omit<Topic<A>, "answer" | "opensWith"> & {
   readonly opensWith?: readonly (keyof A & string)[];
-  readonly answer: (given: Answers<A>) => Partial<Answer> & Pick<Answer, "results">;
+  readonly answer: (given: Answers<A>, show: Show) => Partial<Answer> & Pick<Answer, "results">;
 };
 
 /** Sets up a topic; whatever its answer leaves out is empty. */
@@ -45,7 +48,12 @@ export function topic<A extends Asks>(spec: Spec<A>): Topic {
   const whole: Topic<A> = {
     opensWith: [],
     ...spec,
-    answer: (given) => ({ remarks: [], findings: [], cautions: [], ...spec.answer(given) }),
+    answer: (given, show) => ({
+      remarks: [],
+      findings: [],
+      cautions: [],
+      ...spec.answer(given, show),
+    }),
   };
   return whole as unknown as Topic;
 }
@@ -102,8 +110,8 @@ export function reckon(
         new Problem(
           "missing",
           place(name),
-          `The ${question.says} is not given.`,
-          `Add ${place(name)}, such as ${example}.`,
+          `Nothing is given for “${question.says}”.`,
+          `Give it, such as ${example}.`,
         ),
       );
       continue;
@@ -114,15 +122,23 @@ export function reckon(
   }
   if (problems.length > 0) return { ok: false, problems };
   try {
-    return { ok: true, answer: of.answer(given), given };
+    const show: Show = (value, unit) => printQuantity(value, unit, units, "about");
+    return { ok: true, answer: of.answer(given, show), given };
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
-    return { ok: false, problems: [problem] };
+    return { ok: false, problems: [placed(problem, of, place)] };
   }
 }
 
+/** A topic names its own questions as the place of a problem; the asker has names of its own. */
+function placed(problem: Problem, of: Topic, place: (name: string) => string): Problem {
+  const names = problem.place.split(", ");
+  if (!names.every((name) => name in of.asks)) return problem;
+  return new Problem(problem.code, names.map(place).join(", "), problem.reason, problem.remedy);
+}
+
 function unknownName(of: Topic, name: string, place: (name: string) => string): Problem {
-  const known = Object.keys(of.asks).map(place).join(", ");
+  const known = Object.keys(of.asks).join(", ");
   return new Problem(
     "unknown-question",
     place(name),

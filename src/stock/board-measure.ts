@@ -15,6 +15,7 @@ import { derived, type Known, known, published, type Worked, work } from "../wor
 const TALLY = published(
   "NHLA measurement of hardwood lumber",
   "as told by exporters' and importers' pages",
+  "secondary",
 );
 
 /**
@@ -37,7 +38,7 @@ export function boardVolume(
   const L = known(length, "length", "mm");
   const n = known(pieces, "how many", "pieces");
   return work({
-    says: "volume",
+    says: "volume as it is",
     unit: "m³",
     formula: "V = n·t·w·L / 10⁹",
     inputs: { n, t, w, L },
@@ -86,10 +87,10 @@ export function boardFeetOf(
   const n = known(pieces, "how many", "pieces");
   const cubicInches = (n.value * t.value * w.value * L.value) / 25.4 ** 3;
   return work({
-    says: "board feet, by volume",
+    says: "board feet, by counted thickness",
     unit: "bd ft",
-    formula: "BF = n·t·w·L / (144·25.4³)",
-    inputs: { n, t, w, L },
+    formula: "BF = n·t_c·w·L / (144·25.4³)",
+    inputs: { n, t_c: t, w, L },
     value: boardFeet(cubicInches / 144),
     source: derived("a board foot is 144 cubic inches"),
   });
@@ -143,8 +144,8 @@ export function tallyBoardFeet(
   return work({
     says: "board feet, as a tally counts",
     unit: "bd ft",
-    formula: "BF_t = n·SM·t/25.4",
-    inputs: { n, SM, t },
+    formula: "BF_t = n·SM·t_c/25.4",
+    inputs: { n, SM, t_c: t },
     value: boardFeet((n.value * SM.value * t.value) / 25.4),
     source: TALLY,
   });

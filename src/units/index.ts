@@ -1,5 +1,11 @@
 export * from "./brands.ts";
-export { type DimensionName, dimensions, MPA_PER_PSI, STANDARD_GRAVITY } from "./dimensions.ts";
+export {
+  type DimensionName,
+  dimensions,
+  MPA_PER_PSI,
+  NEWTONS_PER_POUND_FORCE,
+  STANDARD_GRAVITY,
+} from "./dimensions.ts";
 export { type LengthUnit, readLength } from "./length.ts";
 export {
   type LengthStyle,

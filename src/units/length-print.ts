@@ -1,8 +1,11 @@
 import { MM_PER_INCH, type Mm } from "./brands.ts";
 import type { LengthUnit } from "./length.ts";
 
-/** What a printed length is for; it sets how finely it is rounded. */
-export type Purpose = "rough" | "layout" | "fit";
+/**
+ * What a printed length is for; it sets how finely it is rounded. `about` is for what is known only
+ * roughly; `bit` is the nearest size of a drill, `clearance` the next one that lets it pass.
+ */
+export type Purpose = "rough" | "layout" | "fit" | "about" | "bit" | "clearance";
 
 export type LengthStyle = {
   readonly units: LengthUnit;
@@ -22,17 +25,41 @@ export type LengthParts = {
   readonly shade: "full" | "scant" | undefined;
 };
 
-const denominators: Readonly<Record<Purpose, number>> = { rough: 16, layout: 32, fit: 64 };
-const metricSteps: Readonly<Record<Purpose, number>> = { rough: 1, layout: 0.5, fit: 0.1 };
+type Rounding = {
+  /** parts of an inch, and of what it is under two inches and under a sixteenth */
+  readonly inch: (size: number) => number;
+  readonly metric: (size: number) => number;
+  readonly round: (n: number) => number;
+  /** whether "full" and "scant" are said */
+  readonly isShaded: boolean;
+};
 const HIDDEN_MM = 0.1;
 
 /** Nearest whole number, halves away from zero; a hair of slack so that 0.05/0.1 counts as a half. */
 const nearest = (n: number): number => Math.floor(n + 0.5 + 1e-9);
 
+const upward = (n: number): number => Math.ceil(n - 1e-9);
+const always = (n: number) => () => n;
+
+const roundings: Readonly<Record<Purpose, Rounding>> = {
+  rough: { inch: always(16), metric: always(1), round: nearest, isShaded: true },
+  layout: { inch: always(32), metric: always(0.5), round: nearest, isShaded: true },
+  fit: { inch: always(64), metric: always(0.1), round: nearest, isShaded: true },
+  about: {
+    inch: (size) => (size < MM_PER_INCH / 8 ? 64 : size < 2 * MM_PER_INCH ? 32 : 16),
+    metric: (size) => (size < 5 ? 0.1 : size < 50 ? 0.5 : 1),
+    round: nearest,
+    isShaded: false,
+  },
+  bit: { inch: always(64), metric: always(0.1), round: nearest, isShaded: false },
+  clearance: { inch: always(64), metric: always(0.1), round: upward, isShaded: false },
+};
+
 /**
  * Takes a length apart as it would be written: nearest 1/64″ (layout 1/32, rough 1/16), reduced,
  * halves away from zero, "full" or "scant" where the rounding hides more than 0.1 mm; millimetres
- * to 0.1 (layout 0.5, rough 1). Under 1/64″ a fit is given in thousandths of an inch.
+ * to 0.1 (layout 0.5, rough 1). Under 1/64″ a fit is given in thousandths of an inch. Other
+ * purposes round as `Purpose` says, and never say full or scant.
  *
  * @param length  any length [mm]
  * @param style  the units, the purpose, feet or not
@@ -49,21 +76,23 @@ export function lengthParts(length: Mm, style: LengthStyle): LengthParts {
 type Unsigned = Omit<LengthParts, "negative">;
 
 function metricParts(size: number, purpose: Purpose): Unsigned {
-  const step = metricSteps[purpose];
-  const whole = decimal(nearest(size / step) * step, 1);
+  const { metric, round } = roundings[purpose];
+  const step = metric(size);
+  const whole = decimal(round(size / step) * step, 1);
   return { feet: undefined, whole, fraction: undefined, unit: "mm", shade: undefined };
 }
 
 function inchParts(size: number, purpose: Purpose, feet = false): Unsigned {
-  const denominator = denominators[purpose];
+  const { inch, round, isShaded } = roundings[purpose];
+  const denominator = inch(size);
   // Judged once rounded: 0.016 would read back as more than 1/64 and then print as that.
   const thousandths = nearest((size / MM_PER_INCH) * 1000);
-  if (purpose === "fit" && thousandths < 1000 / 64) {
+  if ((purpose === "fit" || purpose === "about") && thousandths < 1000 / 64) {
     const whole = decimal(thousandths / 1000, 3);
     return { feet: undefined, whole, fraction: undefined, unit: "″", shade: undefined };
   }
-  const ticks = nearest((size / MM_PER_INCH) * denominator);
-  const hidden = size - (ticks / denominator) * MM_PER_INCH;
+  const ticks = round((size / MM_PER_INCH) * denominator);
+  const hidden = isShaded ? size - (ticks / denominator) * MM_PER_INCH : 0;
   const shade = Math.abs(hidden) <= HIDDEN_MM ? undefined : hidden > 0 ? "full" : "scant";
   const wholeInches = Math.floor(ticks / denominator);
   const over = ticks - wholeInches * denominator;

@@ -8,7 +8,7 @@ export type LengthUnit = "inch" | "mm";
 type Unit = { readonly name: string; readonly mm: number; readonly metric: boolean };
 
 const inch: Unit = { name: "in", mm: MM_PER_INCH, metric: false };
-const foot: Unit = { name: "ft", mm: 12 * MM_PER_INCH, metric: false };
+const foot: Unit = { name: "ft", mm: 304.8, metric: false };
 const millimetre: Unit = { name: "mm", mm: 1, metric: true };
 
 const unitWords: ReadonlyMap<string, Unit> = new Map([

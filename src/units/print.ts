@@ -1,6 +1,5 @@
 import type { Mm, UnitName } from "./brands.ts";
 import {
-  CUBIC_M_PER_BOARD_FOOT,
   KG_PER_POUND,
   LITRES_PER_US_GALLON,
   MPA_PER_PSI,
@@ -17,36 +16,37 @@ function significant(n: number, digits: number): string {
   const size = Math.abs(n);
   if (size >= 1e9 || size < 1e-6) return n.toExponential(digits - 1);
   const places = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
-  return decimal(n, Math.min(places, 12));
+  return decimal(Number(n.toPrecision(digits)), Math.min(places, 12));
 }
 
-type Printer = (value: number) => string;
+/** `d` is how many figures count: three, or two where a value is known only about. */
+type Printer = (value: number, d: number) => string;
 
 /** Rounding is chosen here, by quantity; values themselves are never rounded. */
 const metric: Readonly<Record<Exclude<UnitName, "mm">, Printer>> = {
   "mm²": (v) => `${significant(v, 4)} mm²`,
   "mm⁴": (v) => `${significant(v, 4)} mm⁴`,
-  "m²": (v) => `${significant(v, 3)} m²`,
-  "m³": (v) => `${significant(v, 3)} m³`,
-  l: (v) => (Math.abs(v) < 1 ? `${decimal(v * 1000, 0)} ml` : `${significant(v, 3)} l`),
-  "m²/l": (v) => `${significant(v, 3)} m²/l`,
+  "m²": (v, d) => `${significant(v, d)} m²`,
+  "m³": (v, d) => `${significant(v, d)} m³`,
+  l: (v, d) => (Math.abs(v) < 1 ? `${significant(v * 1000, d)} ml` : `${significant(v, d)} l`),
+  "m²/l": (v, d) => `${significant(v, d)} m²/l`,
   "bd ft": (v) => `${decimal(v, 2)} bd ft`,
-  kg: (v) => `${significant(v, 3)} kg`,
+  kg: (v, d) => `${significant(v, d)} kg`,
   "kg/m³": (v) => `${decimal(v, 0)} kg/m³`,
-  N: (v) => `${significant(v, 3)} N (${significant(v / STANDARD_GRAVITY, 3)} kg)`,
-  "N/mm": (v) => `${significant(v, 3)} N/mm`,
-  N·mm: (v) => `${significant(v / 1000, 3)} N·m`,
-  "N/mm²": (v) => `${significant(v, 3)} N/mm²`,
+  N: (v, d) => `${significant(v, d)} N (${significant(v / STANDARD_GRAVITY, d)} kg)`,
+  "N/mm": (v, d) => `${significant(v, d)} N/mm`,
+  N·mm: (v, d) => `${significant(v / 1000, d)} N·m`,
+  "N/mm²": (v, d) => `${significant(v, d)} N/mm²`,
   "°": (v) => `${decimal(v, 2)}°`,
   "°C": (v) => `${decimal(v, 1)} °C`,
   "% RH": (v) => `${decimal(v, 1)} % RH`,
   "% MC": (v) => `${decimal(v, 1)} % MC`,
-  "%": (v) => `${significant(v, 3)} %`,
+  "%": (v, d) => `${significant(v, d)} %`,
   "per % MC": (v) => significant(v, 3),
   "1": (v) => significant(v, 4),
   pieces: (v) => decimal(v, 2),
   rpm: (v) => `${tens(v)} rpm`,
-  "m/s": (v) => `${significant(v, 3)} m/s`,
+  "m/s": (v, d) => `${significant(v, d)} m/s`,
 };
 
 const tens = (v: number) => decimal(Math.floor(v / 10 + 1e-9) * 10, 0);
@@ -54,24 +54,24 @@ const tens = (v: number) => decimal(Math.floor(v / 10 + 1e-9) * 10, 0);
 const imperial: Partial<typeof metric> = {
   "mm²": (v) => `${significant(v / 25.4 ** 2, 4)} sq in`,
   "mm⁴": (v) => `${significant(v / 25.4 ** 4, 4)} in⁴`,
-  "m²": (v) => `${significant(v / SQUARE_M_PER_SQUARE_FOOT, 3)} sq ft`,
-  "m³": (v) => `${significant(v / CUBIC_M_PER_BOARD_FOOT, 3)} bd ft`,
-  l: (v) => {
+  "m²": (v, d) => `${significant(v / SQUARE_M_PER_SQUARE_FOOT, d)} sq ft`,
+  "m³": (v, d) => `${significant(v / (25.4 * 12) ** 3 / 1e-9, d)} cu ft`,
+  l: (v, d) => {
     const ounces = (v / LITRES_PER_US_GALLON) * 128;
     return Math.abs(ounces) < 32
-      ? `${significant(ounces, 3)} fl oz`
-      : `${significant(ounces / 32, 3)} qt`;
+      ? `${significant(ounces, d)} fl oz`
+      : `${significant(ounces / 32, d)} qt`;
   },
-  "m²/l": (v) =>
-    `${significant((v * LITRES_PER_US_GALLON) / SQUARE_M_PER_SQUARE_FOOT, 3)} sq ft/gal`,
-  kg: (v) => `${significant(v / KG_PER_POUND, 3)} lb`,
+  "m²/l": (v, d) =>
+    `${significant((v * LITRES_PER_US_GALLON) / SQUARE_M_PER_SQUARE_FOOT, d)} sq ft/gal`,
+  kg: (v, d) => `${significant(v / KG_PER_POUND, d)} lb`,
   "kg/m³": (v) => `${decimal((v / KG_PER_POUND) * (25.4 * 12) ** 3 * 1e-9, 1)} lb/cu ft`,
-  N: (v) => `${significant(v / NEWTONS_PER_POUND_FORCE, 3)} lb`,
-  "N/mm": (v) => `${significant((v * 25.4) / NEWTONS_PER_POUND_FORCE, 3)} lb/in`,
-  N·mm: (v) => `${significant(v / NEWTONS_PER_POUND_FORCE / 25.4, 3)} in-lb`,
-  "N/mm²": (v) => `${significant(v / MPA_PER_PSI, 3)} psi`,
+  N: (v, d) => `${significant(v / NEWTONS_PER_POUND_FORCE, d)} lb`,
+  "N/mm": (v, d) => `${significant((v * 25.4) / NEWTONS_PER_POUND_FORCE, d)} lb/in`,
+  N·mm: (v, d) => `${significant(v / NEWTONS_PER_POUND_FORCE / 25.4, d)} in-lb`,
+  "N/mm²": (v, d) => `${significant(v / MPA_PER_PSI, d)} psi`,
   "°C": (v) => `${decimal(v * 1.8 + 32, 1)} °F`,
-  "m/s": (v) => `${significant((v / (25.4 * 12)) * 60000, 3)} ft/min`,
+  "m/s": (v, d) => `${significant((v / (25.4 * 12)) * 60000, d)} ft/min`,
 };
 
 /**
@@ -90,7 +90,7 @@ export function printQuantity(
 ): string {
   if (unit === "mm") return printLength(value as Mm, { units, purpose });
   const printer = (units === "inch" ? imperial[unit] : undefined) ?? metric[unit];
-  return printer(value);
+  return printer(value, purpose === "about" ? 2 : 3);
 }
 
 /** The number alone in its inside unit, as shown inside a formula: six figures at most. */

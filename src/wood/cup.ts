@@ -1,5 +1,6 @@
 import { type McPct, type Mm, mm, type PerPct } from "../units/index.ts";
 import { derived, type Known, known, Problem, type Worked, work } from "../worked/index.ts";
+import { checkMoistures } from "./movement.ts";
 
 /** One flatsawn board, free to move, its pith on the centre line. */
 export type BoardSection = {
@@ -48,10 +49,11 @@ function inputsOf(board: BoardSection) {
  *
  * @param board  the section and its moistures
  * @returns cup [mm], positive when the face away from the heart goes hollow, as it does in drying
- * @throws Problem "board-section"
+ * @throws Problem "board-section", "moisture-range"
  */
 export function boardCup(board: BoardSection): Worked<Mm> {
   const { W, Y, C_R, C_T, M1, M2 } = inputsOf(board);
+  const notes = checkMoistures(M1.value, M2.value);
   return work({
     says: "cup of this face",
     unit: "mm",
@@ -64,6 +66,7 @@ export function boardCup(board: BoardSection): Worked<Mm> {
         Math.atan(W.value / (2 * Y.value)),
     ),
     source: FREE_BOARD,
+    notes,
   });
 }
 
@@ -72,10 +75,11 @@ export function boardCup(board: BoardSection): Worked<Mm> {
  *
  * @param board  the section and its moistures
  * @returns signed change [mm], positive when it swells
- * @throws Problem "board-section"
+ * @throws Problem "board-section", "moisture-range"
  */
 export function faceWidthChange(board: BoardSection): Worked<Mm> {
   const { W, Y, C_R, C_T, M1, M2 } = inputsOf(board);
+  const notes = checkMoistures(M1.value, M2.value);
   return work({
     says: "change in width of this face",
     unit: "mm",
@@ -87,6 +91,7 @@ export function faceWidthChange(board: BoardSection): Worked<Mm> {
         (M2.value - M1.value),
     ),
     source: FREE_BOARD,
+    notes,
   });
 }
 
@@ -104,7 +109,7 @@ export function ringRadius(chord: Known<Mm>, rise: Known<Mm>): Worked<Mm> {
   if (!(c.value > 0) || !(s.value > 0)) {
     throw new Problem(
       "ring-arc",
-      "ring",
+      "chord, rise",
       "Chord and rise must be above nought.",
       "Measure an arc of one ring.",
     );
@@ -115,6 +120,37 @@ export function ringRadius(chord: Known<Mm>, rise: Known<Mm>): Worked<Mm> {
     formula: "R = c²/(8·s) + s/2",
     inputs: { c, s },
     value: mm(c.value ** 2 / (8 * s.value) + s.value / 2),
+    source: derived("geometry of a circle"),
+  });
+}
+
+/**
+ * Distance from the pith to the heart face, from a ring that runs out at that face: its radius less
+ * its rise over the chord between its two ends.
+ *
+ * @param chord  between the ring's ends on the heart face, above 0 [mm]
+ * @param rise  of the ring over that chord, above 0 and under half the chord [mm]
+ * @returns distance [mm]
+ * @throws Problem "ring-arc"
+ */
+export function pithBelow(chord: Known<Mm>, rise: Known<Mm>): Worked<Mm> {
+  const c = known(chord, "chord of a ring on the heart face", "mm");
+  const s = known(rise, "rise of the ring over its chord", "mm");
+  const R = ringRadius(c, s);
+  if (s.value >= c.value / 2) {
+    throw new Problem(
+      "ring-arc",
+      "chord, rise",
+      "A ring that rises by half its chord or more has the pith in the board.",
+      "Measure a ring that runs out at the heart face on both sides of the middle.",
+    );
+  }
+  return work({
+    says: "from the pith to the heart face",
+    unit: "mm",
+    formula: "p = R − s",
+    inputs: { R, s },
+    value: mm(R.value - s.value),
     source: derived("geometry of a circle"),
   });
 }

@@ -11,6 +11,7 @@ import { derived, type Known, known, Problem, type Worked, work } from "../worke
 import { handbook } from "./sources.ts";
 
 const EQ = handbook("Eq 4-5");
+const DAMP = "above 90 % RH a point of humidity moves the answer by a point or more";
 
 /** The four constants of the sorption equation at a temperature, °C form. */
 function sorption(temperature: Known<Celsius>) {
@@ -82,8 +83,7 @@ export function equilibriumMoisture(
       "Use 0 to under 100 %.",
     );
   }
-  if (RH.value > 90)
-    notes.push("above 90 % RH a point of humidity moves the answer by a point or more");
+  if (RH.value > 90) notes.push(DAMP);
   const h = work({
     says: "relative humidity as a share",
     unit: "1",
@@ -119,7 +119,7 @@ export function equilibriumMoisture(
  */
 export function humidityFor(temperature: Known<Celsius>, moisture: Known<McPct>): Worked<RhPct> {
   const { T, W, K, K1, K2 } = sorption(temperature);
-  const notes = checkTemperature(T.value);
+  const notes = [...checkTemperature(T.value)];
   const M = known(moisture, "moisture content of the wood", "% MC");
   const ceiling = equilibriumMoisture(T, rhPct(99)).value;
   if (M.value < 0 || M.value > ceiling) {
@@ -154,12 +154,14 @@ export function humidityFor(temperature: Known<Celsius>, moisture: Known<McPct>)
     value: ratio(halve(cubic, 0, K.value)),
     source: derived("Eq 4-5 cleared of its fractions"),
   });
+  const humidity = (100 * x.value) / K.value;
+  if (humidity > 90) notes.push(DAMP);
   return work({
     says: "humidity that keeps the wood there",
     unit: "% RH",
     formula: "RH = 100·x / K",
     inputs: { x, K },
-    value: rhPct((100 * x.value) / K.value),
+    value: rhPct(humidity),
     source: EQ,
     notes,
   });

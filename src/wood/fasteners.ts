@@ -33,17 +33,20 @@ export type Screw = {
   readonly diameter: Given<Mm>;
   /** bottom of the thread [mm] */
   readonly root: Given<Mm> | Worked<Mm>;
-  /** what must pass through the upper piece [mm] */
-  readonly body: Given<Mm>;
+  /** over the thread, where it is wider than the shank and would bite the upper piece */
+  readonly hasThinBody: boolean;
 };
 
 export type Thread = "cut" | "rolled";
 
-const shanks = new Map(
-  readTable(fastenerRows)
-    .filter((row) => row.kind === "screw-shank")
-    .map((row) => [row.size ?? "", figure(row, "mm") ?? 0]),
-);
+const diametersOf = (kind: string) =>
+  new Map(
+    readTable(fastenerRows)
+      .filter((row) => row.kind === kind)
+      .map((row) => [row.size ?? "", figure(row, "mm") ?? 0]),
+  );
+const shanks = diametersOf("screw-shank");
+const nails = diametersOf("nail");
 const cutRoots = new Map(
   readTable(cutThreadRows).map((row) => [row.number ?? "", figure(row, "root_in") ?? 0]),
 );
@@ -68,11 +71,12 @@ export function screwNumbered(number: string, thread: Thread): Screw {
     const source = published(
       "Rolled-thread screws for wood",
       "trade page quoting the industry standard",
+      "secondary",
     );
     const size = (column: string, says: string) =>
       given(says, inches(figure(row, column) ?? 0), "mm", source);
     const diameter = size("thread_max_in", `over the thread, ${name}`);
-    return { name, diameter, root: rootOf(diameter), body: size("body_max_in", `body, ${name}`) };
+    return { name, diameter, root: rootOf(diameter), hasThinBody: true };
   }
   const shank = shanks.get(number);
   if (shank === undefined) throw unknownNumber(number, thread);
@@ -85,9 +89,9 @@ export function screwNumbered(number: string, thread: Thread): Screw {
           `root, ${name}`,
           inches(printed),
           "mm",
-          published("Table of wood screws", "public web table"),
+          published("Table of wood screws", "public web table", "secondary"),
         );
-  return { name, diameter, root, body: diameter };
+  return { name, diameter, root, hasThinBody: false };
 }
 
 const unknownNumber = (number: string, thread: Thread) =>
@@ -171,7 +175,11 @@ export function screwWithdrawalAllowed(pull: Pull): Worked<N> {
     formula: "F_a = 2850/145.0377·G²·D·L",
     inputs: { G, D, L },
     value: newtons((2850 / 145.0377) * G.value ** 2 * D.value * L.value),
-    source: published("National Design Specification for Wood Construction", "eq. 12.2-2"),
+    source: published(
+      "National Design Specification for Wood Construction",
+      "eq. 12.2-2",
+      "secondary",
+    ),
   });
 }
 
@@ -201,14 +209,14 @@ const lateral = readTable(lateralRows);
 /**
  * Sideways load at which a fastener starts to give: about 0.4 mm of slip.
  *
- * @param fastener  wood screw (thread in the wood at least 7 diameters) or nail
+ * @param fastener  wood screw (thread in the wood at least 7 diameters), nail, or lag screw
  * @param species  hardwood and softwood have their own factors
  * @param diameter  above 0 [mm]
  * @returns lateral load [N], or undefined where the table has no factor for so light or dense a wood
- * @source Wood Handbook, Eqs 8-2 and 8-13 with Table 8-4 (second-hand)
+ * @source Wood Handbook, Eqs 8-2, 8-13 and 8-15 with Table 8-4 (second-hand)
  */
 export function lateralLoad(
-  fastener: "screw" | "nail",
+  fastener: "screw" | "nail" | "lag",
   species: Species,
   diameter: Known<Mm>,
 ): Worked<N> | undefined {
@@ -229,14 +237,15 @@ export function lateralLoad(
     "1",
     handbook("Table 8-4"),
   );
-  const isScrew = fastener === "screw";
+  const isScrew = fastener !== "nail";
+  const equations = { screw: "Eq 8-13", nail: "Eq 8-2", lag: "Eq 8-15" };
   return work({
     says: "sideways load at which it starts to give",
     unit: "N",
     formula: isScrew ? "F_s = K·D²" : "F_s = K·D^1.5",
     inputs: { K, D },
     value: newtons(K.value * D.value ** (isScrew ? 2 : 1.5)),
-    source: handbook(isScrew ? "Eq 8-13" : "Eq 8-2"),
+    source: handbook(equations[fastener]),
   });
 }
 
@@ -262,21 +271,42 @@ export function leadHole(root: Known<Mm>, isSoftwood: boolean): Worked<Mm> {
 }
 
 /**
- * Hole in the upper piece, for the shank to pass.
+ * Hole in the upper piece, for the screw to pass without biting, so that it draws the joint tight.
  *
- * @param screw  whose body must pass
- * @param isSoftwood  seven eighths of the shank will do; hardwood the whole
+ * @param screw  whose shank, or whose thread where that is the wider, must pass
+ * @param isSoftwood  of the upper piece: seven eighths of a full shank will do; else the whole
  * @returns diameter of the hole [mm]
- * @source Wood Handbook, ch. 8, from memory
+ * @source Wood Handbook, ch. 8, from memory; a thin-bodied screw's thread must pass whole
  */
 export function shankHole(screw: Screw, isSoftwood: boolean): Worked<Mm> {
-  const D = screw.body;
+  const D = screw.diameter;
+  const isTight = isSoftwood && !screw.hasThinBody;
   return work({
-    says: "hole for the shank, in the upper piece",
+    says: "hole in the upper piece",
     unit: "mm",
-    formula: isSoftwood ? "a = 7/8·D" : "a = D",
+    formula: isTight ? "a = 7/8·D" : "a = D",
     inputs: { D },
-    value: mm(isSoftwood ? (7 / 8) * D.value : D.value),
+    value: mm(isTight ? (7 / 8) * D.value : D.value),
     source: handbook("ch. 8, shank holes", "memory"),
   });
+}
+
+/**
+ * Diameter of a common wire nail.
+ *
+ * @param size  `6d` to `60d`
+ * @throws Problem "nail-size"
+ * @source Wood Handbook, Table 8-1 (second-hand)
+ */
+export function nailSized(size: string): Given<Mm> {
+  const diameter = nails.get(size);
+  if (diameter === undefined) {
+    throw new Problem(
+      "nail-size",
+      `“${size.slice(0, 20)}”`,
+      "No common nail of this size is in the table.",
+      `Use ${[...nails.keys()].join(", ")}.`,
+    );
+  }
+  return given(`common nail ${size}`, mm(diameter), "mm", handbook("Table 8-1"));
 }

@@ -1,9 +1,10 @@
-export { type BoardSection, boardCup, faceWidthChange, ringRadius } from "./cup.ts";
+export { type BoardSection, boardCup, faceWidthChange, pithBelow, ringRadius } from "./cup.ts";
 export { type ElasticRatios, elasticRatios } from "./elastic.ts";
 export { equilibriumMoisture, humidityFor } from "./emc.ts";
 export {
   lateralLoad,
   leadHole,
+  nailSized,
   nailWithdrawal,
   type Screw,
   screwNumbered,
@@ -22,6 +23,7 @@ export {
   widthChange,
   widthChangeByShrinkage,
 } from "./movement.ts";
+export { handbook } from "./sources.ts";
 export { allSpecies, type Species, speciesNamed } from "./species.ts";
 export {
   modulusAlong,

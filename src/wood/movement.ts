@@ -15,7 +15,12 @@ import { handbook } from "./sources.ts";
 /** Green wood stops shrinking below about this moisture content (Wood Handbook, ch. 4). */
 const FIBRE_SATURATION = 30;
 
-function checkMoistures(...values: readonly number[]): readonly string[] {
+/**
+ * Notes on moistures in a movement; those in which wood does not move are refused.
+ *
+ * @throws Problem "moisture-range"
+ */
+export function checkMoistures(...values: readonly number[]): readonly string[] {
   for (const value of values) {
     if (value < 0 || value > FIBRE_SATURATION) {
       throw new Problem(
@@ -169,7 +174,7 @@ export function coefficientAt(
   return work({
     says: "coefficient across this board",
     unit: "per % MC",
-    formula: "C = C_T·cos²(θ) + C_R·sin²(θ)",
+    formula: "C = C_T·cos²(θ·π/180) + C_R·sin²(θ·π/180)",
     inputs: { C_T: T, C_R: R, θ: A },
     value: perPct(T.value * Math.cos(a) ** 2 + R.value * Math.sin(a) ** 2),
     source: derived("geometry of small strains"),
@@ -204,7 +209,7 @@ export function outOfSquare(
   return work({
     says: "out of square",
     unit: "°",
-    formula: "γ = (C_T − C_R)·(M₂ − M₁)·sin(2·θ)",
+    formula: "γ = 180/π·(C_T − C_R)·(M₂ − M₁)·sin(2·θ·π/180)",
     inputs: { C_T: T, C_R: R, θ: A, "M₁": M1, "M₂": M2 },
     value: deg((radians * 180) / Math.PI),
     source: derived("geometry of small strains"),

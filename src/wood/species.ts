@@ -43,6 +43,12 @@ export type Species = {
   readonly bendingStrength: Given<MPa>;
   /** shear strength along the grain, 12 % MC [N/mm²] */
   readonly shearStrength: Given<MPa> | undefined;
+  /** crushing strength along the grain, 12 % MC [N/mm²] */
+  readonly crushingAlong: Given<MPa> | undefined;
+  /** stress at the limit of crushing across the grain, 12 % MC [N/mm²] */
+  readonly crushingAcross: Given<MPa> | undefined;
+  /** tensile strength across the grain, 12 % MC [N/mm²] */
+  readonly tensionAcross: Given<MPa> | undefined;
   /** side hardness, 12 % MC [N] */
   readonly hardness: Given<N> | undefined;
 };
@@ -58,7 +64,11 @@ function sourceOf(known: Known, place: string): Source {
     case "derived":
       return derived("from shrinkage, itself from memory, by C = S/(3000 − 20·S)");
     case "trade":
-      return published("German timber trade", "movement per point, the larger of two lists");
+      return published(
+        "German timber trade",
+        "movement per point, the larger of two lists",
+        "secondary",
+      );
   }
 }
 
@@ -100,6 +110,9 @@ function speciesOf(row: Row): Species {
     stiffness: needed(entry("MOE", "stiffness in bending", mpa, "N/mm²", strength), name),
     bendingStrength: needed(entry("MOR", "bending strength", mpa, "N/mm²", strength), name),
     shearStrength: entry("shear", "shear strength", mpa, "N/mm²", strength),
+    crushingAlong: entry("comp_par", "crushing strength along the grain", mpa, "N/mm²", strength),
+    crushingAcross: entry("comp_perp", "crushing across the grain", mpa, "N/mm²", strength),
+    tensionAcross: entry("tens_perp", "tension across the grain", mpa, "N/mm²", strength),
     hardness: entry("hardness", "side hardness", newtons, "N", strength),
   };
 }
@@ -121,6 +134,17 @@ const byName: ReadonlyMap<string, Species> = new Map(
   everyName.filter(([name, s]) => everyName.every(([n, other]) => n !== name || other === s)),
 );
 
+/** What the trade calls the commonest of a group; common practice, no source. */
+const tradeNames: ReadonlyMap<string, string> = new Map([
+  ["red oak", "oak-northern-red"],
+  ["hard maple", "maple-sugar"],
+  ["rock maple", "maple-sugar"],
+  ["soft maple", "maple-red"],
+  ["poplar", "yellow-poplar"],
+  ["douglas fir", "douglas-fir-coast"],
+  ["white pine", "pine-eastern-white"],
+]);
+
 /** Letters and digits only, lower case, so that `White Oak` and `white-oak` are one. */
 function wordsOf(text: string): string {
   return text
@@ -131,14 +155,15 @@ function wordsOf(text: string): string {
 
 /**
  * A species by key, common or botanical name, in any order of its words: `white oak`, `oak-white`.
- * Where one name fits several, or none, the Problem lists the nearest.
+ * Trade names of a group mean its commonest. Where a name fits several, or none, the Problem lists
+ * the nearest.
  *
  * @param text  what was typed
  * @throws Problem "species-unknown"
  */
 export function speciesNamed(text: string): Species {
   const words = wordsOf(text.slice(0, 80));
-  const exact = byName.get(words);
+  const exact = byName.get(words) ?? byName.get(wordsOf(tradeNames.get(words) ?? ""));
   if (exact) return exact;
   const asked = words.split(" ").filter((w) => w !== "");
   const fits =
@@ -147,14 +172,15 @@ export function speciesNamed(text: string): Species {
   const only = fits.length === 1 ? fits[0] : whole.length === 1 ? whole[0] : undefined;
   if (only) return only;
   const near = fits.length > 0 ? fits : allSpecies.filter((s) => asked.some((w) => speaksOf(s, w)));
-  const names = near.slice(0, 6).map((s) => s.name.toLowerCase());
+  const names = near.slice(0, 8).map((s) => s.name.toLowerCase());
+  const more = near.length > names.length ? `; and ${near.length - names.length} more` : "";
   throw new Problem(
     "species-unknown",
     `“${text.slice(0, 40)}”`,
     fits.length > 1
       ? "More than one timber has this name."
       : "No timber of this name is in the table.",
-    `Use ${names.length > 0 ? names.join("; ") : "a name such as white oak, black cherry, black walnut"}.`,
+    `Use ${names.length > 0 ? names.join("; ") + more : "a name such as white oak, black cherry, black walnut"}.`,
   );
 }
 

@@ -152,7 +152,7 @@ export function strengthAtAngle(
   return work({
     says: "strength at this angle",
     unit: "N/mm²",
-    formula: "N = P·Q / (P·sin²(θ) + Q·cos²(θ))",
+    formula: "N = P·Q / (P·sin²(θ·π/180) + Q·cos²(θ·π/180))",
     inputs: { P, Q, θ: A },
     value: mpa((P.value * Q.value) / (P.value * Math.sin(a) ** 2 + Q.value * Math.cos(a) ** 2)),
     source: handbook("Eq 8-16"),

@@ -8,16 +8,21 @@ import { type Input, isWorked, type Worked } from "./worked.ts";
  *
  * @param worked  the answer
  * @param units  the side to print results on
+ * @param known  chains that were told before, and are not told again
  */
-export function printText(worked: Worked, units: LengthUnit): string {
-  return stepsOf(worked, units).map(textOf).join("\n");
+export function printText(
+  worked: Worked,
+  units: LengthUnit,
+  known: readonly Worked[] = [],
+): string {
+  return stepsOf(worked, units, known).map(textOf).join("\n");
 }
 
 function textOf(step: Step): string {
   const indent = "  ".repeat(step.depth);
   const same = step.figure === step.result;
   const lines = [`${step.symbol} = ${step.result}${same ? "" : ` [${step.figure}]`}  ${step.says}`];
-  if (step.formula) lines.push(`  ${step.formula}`, `  ${step.symbol}: ${step.filled}`);
+  if (step.formula) lines.push(`  ${step.formula}`, `  ${step.filled}`);
   lines.push(`  ${step.source}`, ...step.notes.map((note) => `  note: ${note}`));
   return lines.map((line) => indent + line).join("\n");
 }

@@ -16,11 +16,11 @@ export type Source =
   /** A default that stands until the maker gives a figure. */
   | { readonly kind: "assumed"; readonly why: string };
 
-/** A book, standard, table or page; second-hand unless said. */
+/** A book, standard, table or page, and how well it was seen. */
 export const published = (
   work: string,
   place: string,
-  seen: "primary" | "secondary" | "memory" = "secondary",
+  seen: "primary" | "secondary" | "memory",
 ): Source => ({ kind: "published", work, place, seen });
 
 /** Worked out, not looked up: from geometry, statics, arithmetic or a definition. */

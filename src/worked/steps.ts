@@ -1,6 +1,6 @@
 import { type LengthUnit, printFigure, printQuantity } from "../units/index.ts";
 import { cite } from "./source.ts";
-import { type Input, isWorked, type Worked } from "./worked.ts";
+import { type Input, isWorked, type Worked, wholeChain } from "./worked.ts";
 
 /** One line of a working: what it is, what it came to, by which formula, from where. */
 export type Step = {
@@ -23,10 +23,15 @@ export type Step = {
  *
  * @param worked  the answer
  * @param units  the side to print results on; formulas are always in millimetres and newtons
+ * @param known  chains that were told before, and are not told again
  */
-export function stepsOf(worked: Worked, units: LengthUnit): readonly Step[] {
+export function stepsOf(
+  worked: Worked,
+  units: LengthUnit,
+  known: readonly Worked[] = [],
+): readonly Step[] {
   const steps: Step[] = [];
-  const told = new Set<Input>();
+  const told = new Set<Input>(known.flatMap(wholeChain));
   const tell = (input: Input, symbol: string, depth: number) => {
     if (told.has(input)) return;
     told.add(input);
@@ -37,8 +42,7 @@ export function stepsOf(worked: Worked, units: LengthUnit): readonly Step[] {
       says: input.says,
       result: printQuantity(input.value, input.unit, units),
       figure: figureOf(input),
-      formula: full?.formula,
-      filled: full && fill(full),
+      ...(full ? formulaAs(full, symbol) : { formula: undefined, filled: undefined }),
       source: cite(input.source),
       notes: full?.notes ?? [],
     });
@@ -56,16 +60,22 @@ const figureOf = (input: Input): string =>
 /** A name in a formula: letters, then letters, digits, an underscored or lowered index, primes. */
 const NAME = /\p{L}[\p{L}\d]*(?:_[\p{L}\d]+)?[₀-₉]*′*/gu;
 
-/** The formula with each input's figure in place of its name. */
-function fill(worked: Worked): string {
-  const equals = worked.formula.indexOf("=");
-  return worked.formula
-    .slice(equals + 1)
-    .trim()
-    .replace(NAME, (name) => {
-      const input = worked.inputs[name];
-      if (!input) return name;
-      const figure = printFigure(input.value);
-      return input.value < 0 || figure.includes("e") ? `(${figure})` : figure;
-    });
+/**
+ * The formula under the name its result has where it is used, and the same with figures put in. An
+ * equation that was solved for its result keeps its own names.
+ */
+function formulaAs(worked: Worked, symbol: string): Pick<Step, "formula" | "filled"> {
+  const [left = "", right = ""] = worked.formula.split(/=(.*)/s).map((side) => side.trim());
+  if (left !== worked.symbol)
+    return { formula: worked.formula, filled: fill(worked.formula, worked) };
+  return { formula: `${symbol} = ${right}`, filled: `${symbol} = ${fill(right, worked)}` };
 }
+
+/** An expression with each input's figure in place of its name. */
+const fill = (expression: string, worked: Worked): string =>
+  expression.replace(NAME, (name) => {
+    const input = worked.inputs[name];
+    if (!input) return name;
+    const figure = printFigure(input.value);
+    return input.value < 0 || figure.includes("e") ? `(${figure})` : figure;
+  });

@@ -82,6 +82,9 @@ export const notesOf = (worked: Worked): readonly string[] => [
   ...new Set(wholeChain(worked).flatMap((input) => (isWorked(input) ? input.notes : []))),
 ];
 
-/** What in a chain rests on memory, common practice or assumption, and should be known to. */
+/**
+ * What in a chain rests on memory or common practice, and should be known to. What is assumed in
+ * place of an answer is left out: it shows among the answers.
+ */
 export const unprovenOf = (worked: Worked): readonly Input[] =>
-  wholeChain(worked).filter((input) => isUnproven(input.source));
+  wholeChain(worked).filter(({ source }) => isUnproven(source) && source.kind !== "assumed");

@@ -38,6 +38,7 @@ export const boardFeetTopic = topic({
         { name: "volume", worked: boardVolume(thickness, width, length, pieces) },
       ],
       remarks: [
+        ...(counted.value > thickness.value ? ["Stock under an inch counts as an inch."] : []),
         "A tally drops parts of a foot of length and rounds each board's surface to whole feet, so the two differ. Ask whether the seller counts before or after kiln drying.",
       ],
     };

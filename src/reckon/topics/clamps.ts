@@ -2,11 +2,14 @@ import {
   clampCautions,
   clampCoverage,
   clampForce,
+  clampForceOf,
+  clampKinds,
   clampsByFan,
   clampsByForce,
+  clampsWanted,
   gluePressure,
 } from "../../making/index.ts";
-import { ask, choice } from "../question.ts";
+import { ask, choice, optionally } from "../question.ts";
 import { topic } from "../topic.ts";
 
 const size = { least: 1, most: 20000 };
@@ -41,26 +44,35 @@ export const clamps = topic({
       fallback: { inch: '1"', mm: "25 mm" },
     }),
     wood: choice("wood", ["hardwood", "softwood"] as const, "hardwood"),
-    force: ask.load("force of one clamp", {
-      least: 10,
-      most: 1e5,
-      example: { inch: "1000 lb", mm: "4 kN" },
-      fallback: { inch: "1000 lb", mm: "4.4 kN" },
-    }),
+    clamp: choice("kind of clamp", clampKinds, "pipe"),
+    force: optionally(
+      ask.load("force of one clamp, if you know it", {
+        least: 10,
+        most: 1e5,
+        example: { inch: "1000 lb", mm: "450 kg" },
+      }),
+    ),
   },
-  answer({ length, thickness, edge, pad, head, wood, force }) {
-    const counts = (["least", "most"] as const).map((end) =>
-      clampsByForce(clampForce(gluePressure(wood, end), thickness, length), force),
-    );
-    const [least, most] = counts;
-    const byFan = clampsByFan(length, clampCoverage(edge, pad, head));
+  answer({ length, thickness, edge, pad, head, wood, clamp, force }) {
+    const each = force ?? clampForceOf(clamp);
+    const byForce = (end: "least" | "most") =>
+      clampsByForce(clampForce(gluePressure(wood, end), thickness, length), each);
+    const byReach = clampsByFan(length, clampCoverage(edge, pad, head));
+    const most = byForce("most");
+    const least = byForce("least");
     return {
       results: [
-        { name: "by-reach", worked: byFan },
-        ...(least && most ? [{ name: "by-pressure", worked: most, low: least, high: most }] : []),
+        {
+          name: "clamps",
+          worked: clampsWanted(byReach, most),
+          low: clampsWanted(byReach, least),
+          high: clampsWanted(byReach, most),
+        },
+        { name: "by-reach", worked: byReach },
+        { name: "by-pressure", worked: most, low: least, high: most },
       ],
       remarks: [
-        "Take the larger. A wider pad spreads the fan and saves clamps; it does not save force.",
+        "The first figure is enough in every case. A wider pad spreads the fan and saves clamps; it does not save force.",
         "Advice on pressure differs by half: a joint that closes tight all along needs the least of it.",
       ],
       cautions: clampCautions,

@@ -1,5 +1,5 @@
 import { mm } from "../../units/index.ts";
-import { boardCup, faceWidthChange, ringRadius } from "../../wood/index.ts";
+import { boardCup, faceWidthChange, pithBelow } from "../../wood/index.ts";
 import { derived, Problem, work } from "../../worked/index.ts";
 import { ask, choice, optionally, timber } from "../question.ts";
 import { CUP_SPREAD, withFactorSpread } from "../spread.ts";
@@ -22,7 +22,7 @@ export const cup = topic({
       }),
     ),
     chord: optionally(
-      ask.length("or: chord of one ring on the end grain", {
+      ask.length("or: chord of a ring that runs out at the heart face", {
         ...short,
         example: { inch: '4"', mm: "100 mm" },
       }),
@@ -43,13 +43,22 @@ export const cup = topic({
   },
   opensWith: ["pith"],
   answer({ species, width, thickness, pith, chord, rise, face, from, to }) {
-    const heart = pith ?? (chord && rise ? ringRadius(chord, rise) : undefined);
+    if (pith && (chord || rise)) {
+      throw new Problem(
+        "given-twice",
+        "pith, chord, rise",
+        "The pith is given twice: by its distance and by a ring.",
+        "Leave one of them out.",
+      );
+    }
+    const byRing = chord && rise ? pithBelow(chord, rise) : undefined;
+    const heart = pith ?? byRing;
     if (!heart) {
       throw new Problem(
         "missing",
         "pith, chord, rise",
         "How far the pith was is not given, and cup depends on it.",
-        "Give the distance from the pith to the heart face, or the chord and rise of one ring.",
+        "Give the distance from the pith to the heart face, or chord and rise of a ring that runs out at that face.",
       );
     }
     const pithDistance =
@@ -75,7 +84,8 @@ export const cup = topic({
     return {
       results: [
         withFactorSpread("cup", depth, CUP_SPREAD),
-        { name: "width-change", worked: faceWidthChange(board) },
+        { name: "width-change", worked: faceWidthChange(board), purpose: "about" },
+        ...(byRing ? [{ name: "pith", worked: byRing }] : []),
       ],
       remarks: [
         depth.value === 0

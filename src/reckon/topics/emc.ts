@@ -14,7 +14,7 @@ export const emc = topic({
       example: { inch: "70 F", mm: "21 C" },
     }),
     humidity: optionally(
-      ask.humidity("relative humidity", { least: 0, most: 99.9, example: "45 %" }),
+      ask.humidity("relative humidity", { least: 1, most: 99, example: "45 %" }),
     ),
     moisture: optionally(
       ask.moisture("moisture content of the wood, to get the humidity instead", {

@@ -72,11 +72,16 @@ export const finish = topic({
     return {
       results: [
         coverage
-          ? { name: "amount", worked: likely }
-          : { name: "amount", worked: likely, low: amount("most"), high: likely },
+          ? { name: "amount", worked: likely, purpose: "about" }
+          : { name: "amount", worked: likely, low: amount("most"), high: likely, purpose: "about" },
       ],
       remarks: [
-        ...(coverage ? [] : ["Coverage is from memory: the tin's own figure is better."]),
+        ...(area ? ["Reckoned from the surface: sizes and how many are not used."] : []),
+        ...(coverage
+          ? []
+          : [
+              "Coverage is from memory: the tin's own figure is better. The first figure is enough in every case.",
+            ]),
         "The first coat on bare, open-pored wood takes more.",
       ],
       cautions: finishCautions,

@@ -1,10 +1,5 @@
-import {
-  latheCautions,
-  latheSpeed,
-  slenderness,
-  speedByDiameter,
-  turningStages,
-} from "../../making/index.ts";
+import { latheCautions, latheSpeed, slenderness, turningStages } from "../../making/index.ts";
+import { Problem } from "../../worked/index.ts";
 import { ask } from "../question.ts";
 import { topic } from "../topic.ts";
 
@@ -30,29 +25,22 @@ export const latheSpeedTopic = topic({
     }),
   },
   answer({ diameter, length, thinnest }) {
+    if (thinnest.value > diameter.value) {
+      throw new Problem(
+        "thinnest-over-swing",
+        "thinnest, diameter",
+        "The thinnest diameter is larger than what swings.",
+        "Give the largest swing of the blank first, then the thinnest diameter it is turned to.",
+      );
+    }
     const slender = slenderness(length, thinnest);
     return {
-      results: [
-        ...turningStages.map((stage) => ({
-          name: stage,
-          worked: latheSpeed(diameter, stage, slender),
-        })),
-        {
-          name: "rule-low",
-          says: "diameter rule, lower end",
-          worked: speedByDiameter(diameter, 6000),
-        },
-        {
-          name: "rule-high",
-          says: "diameter rule, upper end, never above",
-          worked: speedByDiameter(diameter, 9000),
-        },
-      ],
+      results: turningStages.map((stage) => ({
+        name: stage,
+        worked: latheSpeed(diameter, stage, slender),
+      })),
       remarks: [
-        "The lower of the diameter rule and the chart. Start below it and come up only while the work runs true.",
-        ...(slender.value > 12
-          ? ["More than twelve diameters long: half speed, and a steady."]
-          : []),
+        "Start below these and come up only while the work runs true. They are the lower of a chart and of the turners' diameter rule.",
       ],
       cautions: latheCautions,
     };

@@ -1,11 +1,14 @@
+import type { Pct } from "../../units/index.ts";
 import {
   coefficientAt,
+  coefficientFromShrinkage,
   outOfSquare,
   widthChange,
   widthChangeByShrinkage,
 } from "../../wood/index.ts";
+import type { Given } from "../../worked/index.ts";
 import { ask, timber } from "../question.ts";
-import { withBoardSpread } from "../spread.ts";
+import { MOVEMENT_SPREAD, withBoardSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 
 export const movement = topic({
@@ -32,15 +35,16 @@ export const movement = topic({
     const coefficient = coefficientAt(species.radial, species.tangential, rings);
     const change = widthChange(width, coefficient, from, to);
     const shrinkage = species.tangentialShrinkage;
-    const isFlat = rings.value === 0;
+    const isFlat = rings.value === 0 && shrinkage && agrees(species.tangential, shrinkage);
     const isSkew = rings.value > 5 && rings.value < 85;
     return {
       results: [
-        withBoardSpread("movement", change),
-        ...(isFlat && shrinkage
+        withBoardSpread("movement", change, MOVEMENT_SPREAD),
+        ...(isFlat
           ? [
               {
                 name: "by-shrinkage",
+                purpose: "about" as const,
                 says: "the same by total shrinkage",
                 worked: widthChangeByShrinkage(width, shrinkage, from, to),
               },
@@ -63,3 +67,10 @@ export const movement = topic({
     };
   },
 });
+
+/**
+ * Whether coefficient and total shrinkage tell the same story. They do not for woods whose fibre
+ * saturation lies well under 30 %, such as redcedar and redwood: there the coefficient is better.
+ */
+const agrees = (coefficient: Given, shrinkage: Given<Pct>): boolean =>
+  Math.abs(coefficientFromShrinkage(shrinkage).value / coefficient.value - 1) < 0.1;

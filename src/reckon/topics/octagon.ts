@@ -1,5 +1,6 @@
 import {
   cornerDepth,
+  fenceToBlade,
   flatsForTurning,
   flatWidth,
   octagonCautions,
@@ -7,8 +8,9 @@ import {
   swingAfter,
   swingOfSquare,
 } from "../../making/index.ts";
+import { Problem } from "../../worked/index.ts";
 import { ask, optionally } from "../question.ts";
-import { topic } from "../topic.ts";
+import { type Show, topic } from "../topic.ts";
 
 const size = { least: 5, most: 1000 };
 
@@ -38,8 +40,9 @@ export const octagon = topic({
     }),
   },
   opensWith: ["diameter"],
-  answer({ square, diameter, allowance, centring }) {
+  answer({ square, diameter, allowance, centring }, show) {
     const acrossFlats = diameter ? flatsForTurning(diameter, allowance, centring) : square;
+    refuseMisfit(square.value, acrossFlats.value, show);
     const blank = { square, acrossFlats };
     const setOut = octagonSetOut(blank);
     const depth = cornerDepth(blank);
@@ -48,6 +51,7 @@ export const octagon = topic({
         { name: "mark", worked: setOut },
         { name: "depth", worked: depth },
         { name: "flat", worked: flatWidth(depth) },
+        { name: "fence", worked: fenceToBlade(square, setOut) },
         { name: "swing-before", worked: swingOfSquare(square) },
         { name: "swing-after", worked: swingAfter(square, setOut) },
       ],
@@ -60,3 +64,24 @@ export const octagon = topic({
     };
   },
 });
+
+/** Said here in the asker's units: a square too small for the diameter, or needlessly large. */
+function refuseMisfit(square: number, flats: number, show: Show): void {
+  const say = (length: number) => show(length, "mm");
+  if (flats > square + 1e-9) {
+    throw new Problem(
+      "octagon-small-square",
+      "diameter, square",
+      `With its allowance the turned part wants ${say(flats)} across, the square has ${say(square)}.`,
+      "Take a larger square, or turn a smaller diameter.",
+    );
+  }
+  if (flats < square / Math.SQRT2) {
+    throw new Problem(
+      "octagon-large-square",
+      "diameter, square",
+      `To leave ${say(flats)} across, the flats would meet in the middle of the square's faces.`,
+      `Take a square up to ${say(flats * Math.SQRT2)}, or leave the diameter out for a regular octagon.`,
+    );
+  }
+}

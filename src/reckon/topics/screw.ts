@@ -2,6 +2,7 @@ import {
   lateralLoad,
   leadHole,
   screwNumbered,
+  screwNumbers,
   screwWithdrawal,
   screwWithdrawalAllowed,
   shankHole,
@@ -16,7 +17,13 @@ export const screw = topic({
   tells: "what a screw holds in side grain, and the holes to bore for it",
   asks: {
     species: timber("timber that holds the thread"),
-    number: ask.pieces("number of the screw", { least: 4, most: 24, whole: true, example: "8" }),
+    number: ask.pieces("number of the screw", {
+      least: 4,
+      most: 24,
+      whole: true,
+      example: "8",
+      prefix: /^\s*(?:#|no\.?|number)/i,
+    }),
     thread: choice("thread", ["cut", "rolled"] as const, "cut"),
     grip: ask.length("thread in the wood", {
       least: 1,
@@ -25,6 +32,15 @@ export const screw = topic({
     }),
   },
   answer({ species, number, thread, grip }) {
+    const numbers = screwNumbers(thread);
+    if (!numbers.includes(String(number.value))) {
+      throw new Problem(
+        "screw-number",
+        "number",
+        `There is no ${thread}-thread screw of this number in the table.`,
+        `Use ${numbers.join(", ")}.`,
+      );
+    }
     const chosen = screwNumbered(String(number.value), thread);
     const pull = { gravity: species.gravity, diameter: chosen.diameter, length: grip };
     if (grip.value > 40 * chosen.diameter.value) {
@@ -35,22 +51,43 @@ export const screw = topic({
         "Measure the threaded part that is in the wood.",
       );
     }
-    const sideways = lateralLoad("screw", species, chosen.diameter);
-    const deep = grip.value >= 7 * chosen.diameter.value;
+    const isDeep = grip.value >= 7 * chosen.diameter.value;
+    const sideways = isDeep ? lateralLoad("screw", species, chosen.diameter) : undefined;
     return {
       results: [
-        { name: "allowed", worked: screwWithdrawalAllowed(pull) },
-        { name: "ultimate", worked: screwWithdrawal(pull) },
-        ...(sideways ? [{ name: "sideways", worked: sideways }] : []),
-        { name: "lead-hole", worked: leadHole(chosen.root, species.isSoftwood) },
-        { name: "shank-hole", worked: shankHole(chosen, species.isSoftwood) },
+        { name: "allowed", worked: screwWithdrawalAllowed(pull), purpose: "about" },
+        {
+          name: "lead-hole",
+          worked: leadHole(chosen.root, species.isSoftwood),
+          purpose: "bit",
+        },
+        {
+          name: "shank-hole",
+          worked: shankHole(chosen, species.isSoftwood),
+          purpose: "clearance",
+        },
+        { name: "ultimate", worked: screwWithdrawal(pull), purpose: "about" },
+        ...(sideways
+          ? [
+              {
+                name: "sideways",
+                says: "sideways load at which it starts to give: not a safe load",
+                worked: sideways,
+                purpose: "about" as const,
+              },
+            ]
+          : []),
       ],
       remarks: [
-        "In side grain, lead hole bored. End grain is not to be trusted with a pull.",
-        ...(deep
+        "In side grain, lead hole bored. End grain is not to be trusted with a pull. Holes are to the nearest drill; published hole tables run up to 1/32 in larger in hardwood, so try one on scrap. The upper piece is taken to be as hard as the lower.",
+        ...(isDeep
           ? []
-          : ["The sideways figure asks for seven diameters of thread in the wood; this has less."]),
-        ...(sideways ? [] : ["The handbook has no sideways factor for a wood of this weight."]),
+          : [
+              "No sideways figure: it asks for seven diameters of thread in the wood, and this has less.",
+            ]),
+        ...(isDeep && !sideways
+          ? ["The handbook has no sideways factor for a wood of this weight."]
+          : []),
       ],
       cautions: [
         {

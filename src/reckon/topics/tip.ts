@@ -1,19 +1,24 @@
-import { tippingLoadAt, tippingPush } from "../../mechanics/index.ts";
+import { edgeReach, footHolding, tippingLoad, tippingPush } from "../../mechanics/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import {
+  assumed,
   type Caution,
   commonPractice,
-  derived,
   type Finding,
   given,
+  Problem,
   published,
   type Worked,
 } from "../../worked/index.ts";
 import { ask } from "../question.ts";
-import { topic } from "../topic.ts";
+import { type Show, topic } from "../topic.ts";
 
 const size = { least: 1, most: 10000 };
-const ISO = published("ISO 7172:1988", "clause 5: the load acts 50 mm in from the edge");
+const ISO = published(
+  "ISO 7172:1988",
+  "clause 5: the load acts 50 mm in from the edge",
+  "secondary",
+);
 
 /** About the least anybody leans with; not a standard's figure. */
 const LIGHT_LEAN_N = 100;
@@ -57,53 +62,86 @@ export const tip = topic({
       most: 1000,
       example: "50 mm",
       fallback: "50 mm",
+      fallbackSource: ISO,
     }),
   },
-  answer(table) {
-    const across = table.feet.value / 2;
-    const along = table["feet-long"].value / 2;
-    const corner = (x: number, y: number) => ({ x: mm(x), y: mm(y) });
-    const stance = {
-      feet: [
-        corner(-across, -along),
-        corner(across, -along),
-        corner(across, along),
-        corner(-across, along),
-      ],
-      mass: table.mass,
-      centre: corner(table.offset.value, 0),
-    };
-    const reachX = table.top.value / 2 - table.inset.value;
-    const reachY = table["top-long"].value / 2 - table.inset.value;
-    const places = [
-      ["edge", corner(reachX, 0)],
-      ["end", corner(0, reachY)],
-      ["corner", corner(reachX, reachY)],
-    ] as const;
-    const loads = places.flatMap(([name, at]) => {
-      const worked = tippingLoadAt(stance, at);
-      return worked ? [{ name, says: `load on the ${name} that tips it`, worked }] : [];
-    });
-    const holding = given<Mm>(
-      "foot line to centre of gravity",
-      mm(across - table.offset.value),
+  answer(table, show) {
+    const { mass, offset, inset, height } = table;
+    const none = given<Mm>(
+      "centre of gravity off the middle",
+      mm(0),
       "mm",
-      derived("half the feet, less the offset"),
+      assumed("lengthwise none"),
     );
+    const sides = [
+      { name: "edge", way: "across", feet: table.feet, top: table.top, off: offset },
+      {
+        name: "end",
+        way: "lengthwise",
+        feet: table["feet-long"],
+        top: table["top-long"],
+        off: none,
+      },
+    ].map((side) => ({
+      ...side,
+      holding: footHolding(side.feet, side.off),
+      reach: edgeReach(side.top, inset, side.feet),
+    }));
+    for (const { holding, top } of sides) {
+      if (holding.value <= 0) throw fallsByItself();
+      if (inset.value > top.value / 2) throw insetTooFar();
+    }
+    const loads = sides.flatMap(({ name, holding, reach }) =>
+      reach.value > 0
+        ? [
+            {
+              name,
+              says: `load on the ${name} that tips it`,
+              worked: tippingLoad(mass, holding, reach),
+              purpose: "about" as const,
+            },
+          ]
+        : [],
+    );
+    const pushes = sides
+      .map(({ way, holding }) => ({ way, worked: tippingPush(mass, holding, height) }))
+      .sort((a, b) => a.worked.value - b.worked.value);
+    const push = pushes.slice(0, 1).map(({ way, worked }) => ({
+      name: "push",
+      says: `level push ${way} that tips it, feet blocked`,
+      worked,
+      purpose: "about" as const,
+    }));
     const weakest = loads.map((l) => l.worked).sort((a, b) => a.value - b.value)[0];
     return {
-      results: [...loads, { name: "push", worked: tippingPush(table.mass, holding, table.height) }],
-      findings: [judge(weakest)],
+      results: [...loads, ...push],
+      findings: [judge(weakest, show)],
       remarks: [
-        ...places
-          .filter(([name]) => !loads.some((l) => l.name === name))
-          .map(([name]) => `A load on the ${name} lies within the feet: it does not tip there.`),
-        "Put the load where the standard does, 50 mm in. A raised leaf counts as the top's width, with its weight in the offset.",
+        ...sides
+          .filter(({ name }) => !loads.some((l) => l.name === name))
+          .map(({ name }) => `A load on the ${name} lies within the feet: it does not tip there.`),
+        "A corner tips no sooner than the weaker of edge and end. A raised leaf counts as the top's width, with its weight in the offset; a table on one side's gate leg, or on three feet, is another sum.",
       ],
       cautions: [tipCaution, loadPlace],
     };
   },
 });
+
+const fallsByItself = () =>
+  new Problem(
+    "centre-outside-feet",
+    "offset",
+    "The centre of gravity lies outside the feet: the table falls by itself.",
+    "Spread the feet, or lighten what overhangs.",
+  );
+
+const insetTooFar = () =>
+  new Problem(
+    "inset-too-far",
+    "inset",
+    "The load would lie past the middle of the top.",
+    "Give it from the edge leaned on, such as 50 mm or 2 in.",
+  );
 
 const tipCaution: Caution = {
   says: "A tipping table falls on the one who leans on it, often a child climbing. Where it stands among children, aim higher, and test the finished piece with a scale; a standard asks for tests, not sums.",
@@ -111,25 +149,25 @@ const tipCaution: Caution = {
 };
 
 const loadPlace: Caution = {
-  says: "The load is taken 50 mm in from the edge, as the stability test for tables places it. The force that test asks for was not seen here.",
+  says: "The test for tables places its load 50 mm (2 in) in from the edge. The force it asks for was not seen here.",
   source: ISO,
 };
 
-/** A force without a seen requirement is at most watched, unless next to nothing tips it. */
-function judge(weakest: Worked | undefined): Finding {
+/** No force that must be borne was seen, and our own measure only sorts, so it never `fails`. */
+function judge(weakest: Worked | undefined, show: Show): Finding {
   const value = weakest?.value ?? Number.POSITIVE_INFINITY;
+  const firm = show(FIRM_LEAN_N, "N");
   const says =
     value >= FIRM_LEAN_N
-      ? "It stands to more than a firm lean, about 200 N or 20 kg by our own reckoning; the force a standard asks for was not seen."
+      ? `Pressed down, it stands to more than ${firm}, a firm lean by our own reckoning; what a standard asks for was not seen.`
       : value >= LIGHT_LEAN_N
-        ? "Light for its reach: tables with raised leaves are often so."
+        ? `Pressed down, it is light for its reach: under ${firm}. Tables with raised leaves often are.`
         : "A light lean tips it: spread the feet, add weight low down, or shorten the overhang.";
   return {
     id: "tip/edge",
     group: "Stands firm",
     verdict: value >= FIRM_LEAN_N ? "not-judged" : "watch",
     says,
-    ...(weakest ? { margin: weakest } : {}),
     why: weakest ? [weakest] : [],
     lights: [],
   };

@@ -1,8 +1,8 @@
 import { boardVolume } from "../../stock/index.ts";
-import { density, gravityAt, mass, typicalGravityAt } from "../../wood/index.ts";
+import { density, gravityAt, greatestMoisture, mass, typicalGravityAt } from "../../wood/index.ts";
 import { Problem } from "../../worked/index.ts";
 import { ask, optionally, timber } from "../question.ts";
-import { withBoardSpread } from "../spread.ts";
+import { MASS_SPREAD, withBoardSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 
 const size = { least: 0.1, most: 20000 };
@@ -40,7 +40,7 @@ export const weight = topic({
     }),
   },
   opensWith: ["length", "width", "thickness"],
-  answer({ species, length, width, thickness, pieces, volume, moisture }) {
+  answer({ species, length, width, thickness, pieces, volume, moisture }, show) {
     const amount =
       volume ??
       (length && width && thickness ? boardVolume(thickness, width, length, pieces) : undefined);
@@ -52,13 +52,27 @@ export const weight = topic({
         "Give length, width and thickness, or the volume, such as 40 bd ft or 0.1 m³.",
       );
     }
+    const most = greatestMoisture(species.basicGravity);
+    if (moisture.value > most.value) {
+      throw new Problem(
+        "moisture-range",
+        "moisture",
+        `${species.name} cannot hold so much water.`,
+        `Use up to ${show(most.value, "% MC")}.`,
+      );
+    }
     const gravity = species.volumeShrinkage
       ? gravityAt(species.basicGravity, species.volumeShrinkage, moisture)
       : typicalGravityAt(species.basicGravity, moisture);
     const dense = density(gravity, moisture);
     return {
-      results: [withBoardSpread("weight", mass(amount, dense)), { name: "density", worked: dense }],
-      remarks: ["A board of the same timber may be a sixth lighter or heavier than the mean."],
+      results: [
+        withBoardSpread("weight", mass(amount, dense), MASS_SPREAD),
+        { name: "density", worked: dense },
+      ],
+      remarks: volume
+        ? ["Reckoned from the volume: sizes and how many are not used."]
+        : ["A board of the same timber may well be a tenth lighter or heavier than the mean."],
     };
   },
 });
