@@ -1,7 +1,7 @@
 /**
  * The units people write, by dimension, each with its size in the inside unit. Exact by
- * definition: inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s² (NIST SP 811,
- * appendix B); the rest follows from these.
+ * definition: inch 25.4 mm, pound 0.45359237 kg, standard gravity 9.80665 m/s², US gallon
+ * 231 cubic inches; the rest follows from these.
  */
 export const STANDARD_GRAVITY = 9.80665;
 export const KG_PER_POUND = 0.45359237;

@@ -18,6 +18,7 @@ const FIBRE_SATURATION = 30;
 /**
  * Notes on moistures in a movement; those in which wood does not move are refused.
  *
+ * @param values  moisture contents, each 0 to 30 [% MC]
  * @throws Problem "moisture-range"
  */
 export function checkMoistures(...values: readonly number[]): readonly string[] {

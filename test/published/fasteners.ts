@@ -133,14 +133,14 @@ const shanks = (
 const rolledThread = series(AREA, "thread standard");
 const rolled = (
   [
-    ["4", "0.116", "0.095"],
-    ["6", "0.142", "0.118"],
-    ["8", "0.168", "0.136"],
-    ["10", "0.194", "0.157"],
-    ["12", "0.22", "0.176"],
-    ["14", "0.246", "0.201"],
+    ["4", "0.116"],
+    ["6", "0.142"],
+    ["8", "0.168"],
+    ["10", "0.194"],
+    ["12", "0.22"],
+    ["14", "0.246"],
   ] as const
-).flatMap(([number, thread, body]) => [
+).map(([number, thread]) =>
   rolledThread(
     `rolled thread of No. ${number}, most`,
     thread,
@@ -148,14 +148,7 @@ const rolled = (
     () => screwNumbered(number, "rolled").diameter.value / 25.4,
     exact,
   ),
-  rolledThread(
-    `body of rolled No. ${number}, most`,
-    body,
-    "in",
-    () => screwNumbered(number, "rolled").body.value / 25.4,
-    exact,
-  ),
-]);
+);
 
 export const fastenerChecks: readonly Check[] = [
   ...pulls,

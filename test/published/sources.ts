@@ -54,7 +54,10 @@ export const sources = {
   "lumber rules": value("NHLA measurement of lumber, via exporters', importers' and news pages"),
   "public shelf": value("A public page's worked shelf, beside textbook bending"),
   "thread standard": value("Industry standard of rolled-thread screws, via a fastener trade page"),
-  definition: value("NIST SP 811, appendix B: units exact by definition, or rounded", "definition"),
+  definition: value(
+    "Definitions of the units, known by heart: exact, or rounded from what is exact",
+    "definition",
+  ),
   textbook: value("Textbook statics and geometry, worked apart from this code", "textbook"),
   "cup cases": value(
     "Closed form and finite elements of the free board, by two other programs",

@@ -1,5 +1,11 @@
 import type { PlanPoint } from "../../src/geometry/index.ts";
-import { tippingLoad, tippingLoadAt, tippingPush } from "../../src/mechanics/index.ts";
+import {
+  edgeReach,
+  footHolding,
+  tippingLoad,
+  tippingLoadAt,
+  tippingPush,
+} from "../../src/mechanics/index.ts";
 import { kg, mm } from "../../src/units/index.ts";
 import { type Check, exact, halfDigit, series, share } from "./check.ts";
 
@@ -87,6 +93,22 @@ export const tippingChecks: readonly Check[] = [
     "9.80665",
     "N",
     () => tippingLoad(kg(1), mm(100), mm(100)).value,
+    exact,
+  ),
+  // Feet 380 mm apart, the load 50 mm in from the edge of a top 1040 mm wide: the first case's arms.
+  reference(
+    "both leaves up: arm back",
+    "190",
+    "mm",
+    () => footHolding(mm(380), mm(0)).value,
+    exact,
+  ),
+  reference("one leaf up: arm back", "168", "mm", () => footHolding(mm(380), mm(22)).value, exact),
+  reference(
+    "both leaves up: arm out",
+    "280",
+    "mm",
+    () => edgeReach(mm(1040), mm(50), mm(380)).value,
     exact,
   ),
 ];

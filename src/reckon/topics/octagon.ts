@@ -70,7 +70,7 @@ function refuseMisfit(square: number, flats: number, show: Show): void {
   const say = (length: number) => show(length, "mm");
   if (flats > square + 1e-9) {
     throw new Problem(
-      "octagon-small-square",
+      "octagon-blank",
       "diameter, square",
       `With its allowance the turned part wants ${say(flats)} across, the square has ${say(square)}.`,
       "Take a larger square, or turn a smaller diameter.",
@@ -78,7 +78,7 @@ function refuseMisfit(square: number, flats: number, show: Show): void {
   }
   if (flats < square / Math.SQRT2) {
     throw new Problem(
-      "octagon-large-square",
+      "octagon-blank",
       "diameter, square",
       `To leave ${say(flats)} across, the flats would meet in the middle of the square's faces.`,
       `Take a square up to ${say(flats * Math.SQRT2)}, or leave the diameter out for a regular octagon.`,
