@@ -1,12 +1,10 @@
-import { type Answer, onSide, reckon, type Topic, topics } from "../src/reckon/index.ts";
+import { type Answer, openingTexts, reckon, type Topic, topics } from "../src/reckon/index.ts";
 import { printHtml, printText } from "../src/worked/index.ts";
 import { type Timing, time } from "./measure.ts";
 
 /** The examples of a topic, answered: the inputs of the bench are those of its help. */
 function answerOf(topic: Topic): () => Answer {
-  const texts = Object.fromEntries(
-    Object.entries(topic.asks).map(([name, q]) => [name, onSide(q.example, "inch")]),
-  );
+  const texts = openingTexts(topic, "inch");
   return () => {
     const outcome = reckon(topic, texts, "inch", (name) => name);
     if (!outcome.ok) throw new Error(`the examples of ${topic.name} are not worked`);

@@ -63,17 +63,22 @@ const spoiltValue = (chance: Chance): string =>
   below(chance, 3) === 0 ? String(below(chance, 4000) / 8) : anyString(chance);
 
 const optionsOf = (topic: Topic, side: "inch" | "mm") =>
-  Object.entries(topic.asks).map(([name, q]) => [name, onSide(q.example, side)] as const);
+  Object.entries(topic.asks)
+    .filter(([name, q]) => !q.optional || topic.opensWith.includes(name))
+    .map(([name, q]) => [name, onSide(q.example, side)] as const);
 
 /** Runs a command and looks whether it ended as a command must, whatever it was told. */
 export async function runAnyway(argv: readonly string[]): Promise<readonly Verdict[]> {
   const { code, out, err } = await hear(argv);
-  if (code === 0)
-    return [{ came: "answered", ...wrongIf(err !== "", "complains and answers") }].concat(
-      isJson(out)
+  if (code === 0 || code === 1) {
+    const wrong = err !== "" || (code === 1) !== hasFailed(out);
+    return [
+      { came: code === 1 ? "answered: fails" : "answered", ...wrongIf(wrong, "answered amiss") },
+      ...(isJson(out)
         ? figuresOf(out)
-        : [{ came: "answered", ...wrongIf(out.length < 9, "says nothing") }],
-    );
+        : [{ came: "in words", ...wrongIf(out.length < 9, "mute") }]),
+    ];
+  }
   if (code !== 2) return [{ came: `exit ${code}`, wrong: "is no exit code for bad input" }];
   if (out === "") return [{ came: "refused in words", ...wrongIf(!told(err), `unclear: ${err}`) }];
   const { problems }: { problems: readonly ProblemLine[] } = JSON.parse(out);
@@ -88,6 +93,12 @@ export async function runAnyway(argv: readonly string[]): Promise<readonly Verdi
 }
 
 const wrongIf = (is: boolean, wrong: string): { wrong?: string } => (is ? { wrong } : {});
+/** Exit code 1 is for a design that must not be built, and for nothing else. */
+const hasFailed = (out: string): boolean =>
+  isJson(out)
+    ? JSON.parse(out).findings.some((f: { verdict: string }) => f.verdict === "fails")
+    : /^ {2}Stops\. /m.test(out);
+
 const isJson = (out: string) => out.startsWith("{");
 const told = (err: string) => /^.+: .+\n {2}.{5,}/s.test(err);
 

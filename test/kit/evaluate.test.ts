@@ -73,11 +73,11 @@ describe("a right formula agrees", () => {
     expect(recompute(right)).toEqual({ computed: 3, expected: 3, agrees: true, unused: [] });
   });
 
-  test("angles enter in radians and leave in degrees", () => {
+  test("degrees are degrees until the formula turns them into radians", () => {
     const angle = given("an angle", deg(30), "°", source);
-    expect(recompute(planted("y = sin(θ)", 0.5, { θ: angle })).agrees).toBe(true);
+    expect(recompute(planted("y = sin(θ·π/180)", 0.5, { θ: angle })).agrees).toBe(true);
+    expect(recompute(planted("y = sin(θ)", 0.5, { θ: angle })).agrees).toBe(false);
     expect(recompute(planted("y = 2·θ", 60, { θ: angle }, { unit: "°" })).agrees).toBe(true);
-    expect(recompute(planted("y = 2·θ", 60, { θ: angle })).agrees).toBe(false);
   });
 
   test("an equation is judged by both sides", () => {

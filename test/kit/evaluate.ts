@@ -20,29 +20,22 @@ const TOLERANCE = 1e-9;
 const LEAST_TERM = 1e-6;
 
 /**
- * Recomputes a value from its formula's text and its inputs' values. Angles in degrees enter the
- * formula in radians and leave it in degrees. An equation such as `a·x + b = 0` is judged by both
- * sides, against the size of its largest term.
+ * Recomputes a value from its formula's text and its inputs' values, in the units they are shown in:
+ * a formula that takes degrees turns them into radians itself. An equation such as `a·x + b = 0` is
+ * judged by both sides, against the size of its largest term.
  */
 export function recompute(worked: Worked): Recomputed {
   const { left, right } = parseFormula(worked.formula);
-  const names = new Map(
-    Object.entries(worked.inputs).map(([name, { value, unit }]) => [
-      name,
-      unit === "°" ? (value * Math.PI) / 180 : value,
-    ]),
-  );
+  const names = new Map(Object.entries(worked.inputs).map(([name, { value }]) => [name, value]));
   const used = new Set([...namesIn(left), ...namesIn(right)]);
   const unused = [...names.keys()].filter((name) => !used.has(name));
   if (left.kind === "name" && left.name === worked.symbol) {
-    const inside = evaluate(right, names);
-    const computed = worked.unit === "°" ? (inside * 180) / Math.PI : inside;
+    const computed = evaluate(right, names);
     const expected = worked.value;
     const scale = Math.max(Math.abs(computed), Math.abs(expected));
     return { computed, expected, unused, agrees: within(computed, expected, scale, unused) };
   }
-  const own = worked.unit === "°" ? (worked.value * Math.PI) / 180 : worked.value;
-  names.set(worked.symbol, own);
+  names.set(worked.symbol, worked.value);
   const computed = evaluate(left, names);
   const expected = evaluate(right, names);
   const terms = [...addends(left), ...addends(right)].map((t) => Math.abs(evaluate(t, names)));

@@ -23,11 +23,13 @@ const written: Partial<Readonly<Record<UnitName, string>>> = {
   rpm: "rpm",
 };
 
+type Sized = Partial<Readonly<Record<UnitName, { size: number; zero?: number }>>>;
+
 /**
- * What a bare number means on the inch side, as the size of its unit in the inside one. From the
- * definitions of the units, not from the code under test.
+ * What a bare number means on each side where it is not the inside unit, as the size of its unit in
+ * that one. From the definitions of the units, not from the code under test.
  */
-const inchSide: Partial<Readonly<Record<UnitName, { size: number; zero?: number }>>> = {
+const inchSide: Sized = {
   mm: { size: 25.4 },
   "m²": { size: 0.3048 ** 2 },
   "m²/l": { size: 0.3048 ** 2 / 3.785411784 },
@@ -38,13 +40,15 @@ const inchSide: Partial<Readonly<Record<UnitName, { size: number; zero?: number 
   "°C": { size: 5 / 9, zero: 32 },
 };
 
+const mmSide: Sized = { N: { size: 9.80665 } };
+
 /** A value in a question's inside unit, with that unit: the same on both sides. */
 export const withUnit = (value: number, unit: UnitName): string =>
   `${value} ${written[unit] ?? ""}`.trim();
 
 /** The same value as a bare number, as it is typed on a side. */
 export function bareOn(side: LengthUnit, value: number, unit: UnitName): string {
-  const { size, zero = 0 } = (side === "inch" ? inchSide[unit] : undefined) ?? { size: 1 };
+  const { size, zero = 0 } = (side === "inch" ? inchSide : mmSide)[unit] ?? { size: 1 };
   return String(value / size + zero);
 }
 
@@ -69,8 +73,8 @@ export function rangeOf(question: Question<unknown>): Range {
       if (isIn(half)) inside = half;
       else beyond = half;
     }
-    // Bounds are round figures, let through with a hair of slack.
-    return Number(inside.toFixed(6));
+    // A little within: on the very edge, two writings of one value may fall on either side of it.
+    return whole ? inside : inside - Math.sign(outside) * Math.abs(inside) * 1e-5;
   };
   const range = { least: edge(-far), most: edge(far), whole };
   ranges.set(question, range);
@@ -99,25 +103,39 @@ const answerTo = (question: Question<unknown>): fc.Arbitrary<string | number> =>
       ? fc.constantFrom(...allSpecies.map((s) => s.key))
       : valueFor(question);
 
-/** Answers to every question of a topic that must be answered, and to some of the others. */
-export const answersFor = (topic: Topic): fc.Arbitrary<Readonly<Record<string, string | number>>> =>
-  fc
-    .record(
+type Answered = Readonly<Record<string, string | number>>;
+
+/**
+ * Answers to every question of a topic that must be answered, and to some of the others; now to
+ * none of the optional ones, now to those that a fresh start answers, now to any few, which may not
+ * go together.
+ */
+export const answersFor = (topic: Topic): fc.Arbitrary<Answered> =>
+  fc.oneof(
+    answersTo(topic, (name, q) => !q.optional || topic.opensWith.includes(name)),
+    answersTo(topic, (_, q) => !q.optional),
+    answersTo(topic, () => true),
+  );
+
+function answersTo(
+  topic: Topic,
+  isAsked: (name: string, question: Question<unknown>) => boolean,
+): fc.Arbitrary<Answered> {
+  const asked = Object.entries(topic.asks).filter(([name, q]) => isAsked(name, q));
+  const answers = asked.map(([name, question]) => {
+    const isOpening = !question.optional || topic.opensWith.includes(name);
+    const mayBeLeft = question.fallback !== undefined || !isOpening;
+    const answer = answerTo(question);
+    return [name, mayBeLeft ? fc.option(answer, { nil: undefined }) : answer] as const;
+  });
+  return fc
+    .record(Object.fromEntries(answers))
+    .map((all) =>
       Object.fromEntries(
-        Object.entries(topic.asks).map(([name, question]) => {
-          const mayBeLeft = question.optional || question.fallback !== undefined;
-          const answer = answerTo(question);
-          return [name, mayBeLeft ? fc.option(answer, { nil: undefined }) : answer] as const;
-        }),
+        Object.entries(all).flatMap(([name, v]) => (v === undefined ? [] : [[name, v] as const])),
       ),
-    )
-    .map(
-      (all) =>
-        Object.fromEntries(Object.entries(all).filter(([, v]) => v !== undefined)) as Record<
-          string,
-          string | number
-        >,
     );
+}
 
 /** Those answers as texts, each quantity written by `write`. */
 export const textsOf = (

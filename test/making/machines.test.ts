@@ -4,6 +4,7 @@ import {
   chartedRouterSpeed,
   depthOfPass,
   latheSpeed,
+  passLimit,
   rimSpeed,
   routerPasses,
   routerSpeed,
@@ -65,6 +66,7 @@ describe("the router", () => {
       fc.property(cutter, between(1.001, 3), between(1000, 40000), (d, k, top) => {
         const speed = routerSpeed(mm(d), rpm(top)).value;
         expect(speed).toBe(Math.min(top, chartedRouterSpeed(mm(d)).value));
+        expect(routerSpeed(mm(d), rpm(top), "lower").value).toBeLessThanOrEqual(speed);
         if (d * k <= 88.9)
           expect(routerSpeed(mm(d * k), rpm(top)).value).toBeLessThanOrEqual(speed);
         // A whole turn of the rim, so many times a minute.
@@ -74,23 +76,26 @@ describe("the router", () => {
     for (const d of [0, -1, 89]) expect(() => chartedRouterSpeed(mm(d))).toThrow(Problem);
   });
 
-  test("reaches the depth in as few passes as its pass allows", () => {
+  test("takes no more in a pass than the rule and half the cutter, and no more passes than due", () => {
     fc.assert(
-      fc.property(between(0.1, 200), fc.boolean(), (depth, easy) => {
-        const passes = routerPasses(mm(depth), easy).value;
+      fc.property(between(0.1, 200), cutter, fc.boolean(), (depth, d, easy) => {
+        const most = passLimit(mm(d), easy).value;
+        expectNear(most, Math.min(easy ? 25.4 / 8 : 25.4 / 4, d / 2));
+        const passes = routerPasses(mm(depth), mm(most)).value;
         const each = depthOfPass(mm(depth), count(passes)).value;
-        const most = easy ? 25.4 / 8 : 25.4 / 4;
         expect(passes).toBeGreaterThanOrEqual(1);
         expect(passes * each).toBeGreaterThanOrEqual(depth * (1 - 1e-12));
-        expect(each).toBeLessThanOrEqual(most + 1e-6);
+        expect(each).toBeLessThanOrEqual(most * (1 + 1e-6));
         expect((passes - 1) * most).toBeLessThan(depth);
-        expect(routerPasses(mm(depth), true).value).toBeGreaterThanOrEqual(
-          routerPasses(mm(depth), false).value,
-        );
+        expect(passLimit(mm(d), true).value).toBeLessThanOrEqual(passLimit(mm(d), false).value);
       }),
     );
+    const eighth = mm(25.4 / 8);
     // A depth that is just so many passes does not take one more.
-    for (const n of [1, 2, 3, 7]) expect(routerPasses(mm((n * 25.4) / 8), true).value).toBe(n);
-    for (const depth of [0, -1, 201]) expect(() => routerPasses(mm(depth), true)).toThrow(Problem);
+    for (const n of [1, 2, 3, 7]) expect(routerPasses(mm(n * eighth), eighth).value).toBe(n);
+    for (const depth of [0, -1, 210]) {
+      expect(() => routerPasses(mm(depth), eighth)).toThrow(Problem);
+    }
+    expect(() => routerPasses(mm(9), mm(0))).toThrow(Problem);
   });
 });

@@ -26,7 +26,7 @@ describe("movement by coefficient", () => {
 
   test("is as many times as great as the width, the coefficient, the points", () => {
     fc.assert(
-      fc.property(length, coefficient, between(0, 10), between(0, 10), (w, c, a, more) => {
+      fc.property(length, coefficient, between(0, 10), between(0.01, 10), (w, c, a, more) => {
         const [from, to, twice] = [mcPct(a), mcPct(a + more), mcPct(a + 2 * more)];
         const once = widthChange(w, c, from, to).value;
         expect(once).toBeGreaterThanOrEqual(0);

@@ -30,6 +30,9 @@ const sane: Readonly<Record<string, readonly [number, number]>> = {
   stiffness: [4500, 22000],
   bendingStrength: [40, 210],
   shearStrength: [4, 22],
+  crushingAlong: [20, 110],
+  crushingAcross: [1.5, 25],
+  tensionAcross: [0.8, 9],
   hardness: [1000, 20000],
 };
 

@@ -47,7 +47,7 @@ const section = {
 const board = fc.record<wood.BoardSection>({ ...section, from: moisture, to: moisture });
 const pull = fc.record({ gravity, diameter: between(1, 12).map(mm), length });
 const softwood = fc.boolean();
-const fastener = fc.constantFrom("screw" as const, "nail" as const);
+const fastener = fc.constantFrom("screw" as const, "nail" as const, "lag" as const);
 const thread = fc.constantFrom("cut" as const, "rolled" as const);
 const number = fc.constantFrom(...wood.screwNumbers("cut"));
 const screw = fc.constantFrom(...wood.screwNumbers("cut")).map((n) => wood.screwNumbered(n, "cut"));
@@ -76,6 +76,7 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     boardCup: calls(wood.boardCup, board),
     faceWidthChange: calls(wood.faceWidthChange, board),
     ringRadius: calls(wood.ringRadius, length, length),
+    pithBelow: calls(wood.pithBelow, length, length),
     equilibriumMoisture: calls(wood.equilibriumMoisture, temperature, humidity),
     humidityFor: calls(wood.humidityFor, temperature, moisture),
     lateralLoad: calls(wood.lateralLoad, fastener, species, length),
@@ -122,6 +123,8 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
   },
   mechanics: {
     bendingStress: calls(mechanics.bendingStress, bending, length, section4),
+    edgeReach: calls(mechanics.edgeReach, length, length, length),
+    footHolding: calls(mechanics.footHolding, length, length),
     droopOfArm: calls(mechanics.droopOfArm, load, length, modulus, section4),
     momentUnderPoint: calls(mechanics.momentUnderPoint, load, length),
     momentUnderSpread: calls(mechanics.momentUnderSpread, perLength, length),
@@ -146,6 +149,7 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     clampForce: calls(making.clampForce, strength, length, length),
     clampsByFan: calls(making.clampsByFan, length, length),
     clampsByForce: calls(making.clampsByForce, load, load),
+    clampsWanted: calls(making.clampsWanted, pieces, pieces),
     finishAmount: calls(
       making.finishAmount,
       between(0, 50).map(squareM),
@@ -164,6 +168,7 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     speedByDiameter: calls(making.speedByDiameter, swing, fc.constantFrom(6000, 9000)),
     cornerDepth: calls(making.cornerDepth, blank),
     flatsForTurning: calls(making.flatsForTurning, length, length, length),
+    fenceToBlade: calls(making.fenceToBlade, length, length),
     flatWidth: calls(making.flatWidth, length),
     octagonArea: calls(making.octagonArea, length, length),
     octagonSetOut: calls(making.octagonSetOut, blank),
@@ -171,7 +176,13 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     swingOfSquare: calls(making.swingOfSquare, length),
     depthOfPass: calls(making.depthOfPass, length, pieces),
     rimSpeed: calls(making.rimSpeed, swing, between(500, 30000).map(rpm)),
-    routerPasses: calls(making.routerPasses, between(0.1, 200).map(mm), fc.boolean()),
-    routerSpeed: calls(making.routerSpeed, between(0.5, 88).map(mm), between(1000, 40000).map(rpm)),
+    passLimit: calls(making.passLimit, swing, fc.boolean()),
+    routerPasses: calls(making.routerPasses, between(0.1, 200).map(mm), some.length),
+    routerSpeed: calls(
+      making.routerSpeed,
+      between(0.5, 88).map(mm),
+      between(1000, 40000).map(rpm),
+      fc.constantFrom("lower", "highest"),
+    ),
   },
 };

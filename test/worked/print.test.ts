@@ -20,13 +20,13 @@ describe("as text", () => {
     expect(printText(answer, "inch").split("\n")).toEqual([
       '  y = 63" [1600.2 mm]  the answer'.trimStart(),
       "  y = a + 2·L",
-      "  y: (-228.6) + 2·914.4",
+      "  y = (-228.6) + 2·914.4",
       "  A book, p. 7, from memory",
       "  note: a first note",
       "  note: a second",
       '  a = -9" [-228.6 mm]  part of the span',
       "    a = L·q",
-      "    a: 914.4·(-0.25)",
+      "    a = 914.4·(-0.25)",
       "    arithmetic",
       '    L = 36" [914.4 mm]  span',
       "      given",
@@ -51,7 +51,7 @@ describe("as text", () => {
       value: ratio(13),
       source: givenByMaker,
     });
-    expect(stepsOf(worked, "mm")[0]?.filled).toBe("2·max(3, 4) + 5");
+    expect(stepsOf(worked, "mm")[0]?.filled).toBe("y = 2·max(3, 4) + 5");
   });
 });
 
