@@ -2,16 +2,18 @@
 // when something they are made from has changed.
 import { createHash } from "node:crypto";
 import {
-  chmodSync,
   existsSync,
   mkdirSync,
+  mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from "node:fs";
-import { join, relative } from "node:path";
-import { ensure, isMain, root, runMain, Stop, step } from "./ensure.mjs";
+import { dirname, join, relative } from "node:path";
+import { ensure, isFileFault, isMain, note, root, runMain, Stop, step } from "./ensure.mjs";
 
 const dist = join(root, "dist");
 const entry = join(root, "src", "cli", "main.ts");
@@ -40,63 +42,162 @@ function sourceHash() {
 }
 
 function isFresh(hash) {
-  return (
-    [program, builtPage, stampFile].every((file) => existsSync(file)) &&
-    readFileSync(stampFile, "utf8") === hash
-  );
+  return [program, builtPage].every((file) => existsSync(file)) && stamp() === hash;
 }
 
-async function buildWeb() {
-  if (!existsSync(page))
-    throw new Stop("src/web/index.html is not there, so there is no screen to build.");
-  const vite = await import("vite");
+function stamp() {
   try {
-    await vite.build({ configFile: join(root, "vite.config.ts"), logLevel: "warn" });
+    return readFileSync(stampFile, "utf8");
   } catch (fault) {
-    throw new Stop(`The screen (src/web) does not compile:\n${fault.message}`);
+    // Another build may take it away at any moment, so asking beforehand would not do.
+    if (fault.code === "ENOENT") return undefined;
+    throw fault;
   }
 }
 
-async function buildProgram() {
+/**
+ * Compiles the screen and writes it into a folder. Written here and not by vite, whose writing fails
+ * with the same words as its compiling. It has no public folder to copy.
+ */
+async function buildWeb(folder) {
+  if (!existsSync(page))
+    throw new Stop("src/web/index.html is not there, so there is no screen to build.");
+  const vite = await import("vite");
+  let result;
+  try {
+    result = await vite.build({
+      configFile: join(root, "vite.config.ts"),
+      // The settings name it from the folder one stands in, which may be any.
+      root: dirname(page),
+      logLevel: "warn",
+      publicDir: false,
+      build: { write: false },
+    });
+  } catch (fault) {
+    if (isFileFault(fault)) throw fault;
+    throw new Stop(`The screen (src/web) does not compile:\n${fault.message}`);
+  }
+  for (const { output } of [result].flat()) {
+    for (const made of output) {
+      const file = join(folder, made.fileName);
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, made.type === "chunk" ? made.code : made.source);
+    }
+  }
+}
+
+/** The program as one file, ready to be written; its packages are in it, and its version. */
+export async function bundleProgram() {
   if (!existsSync(entry))
     throw new Stop("src/cli/main.ts is not there, so there is no program to build.");
   const esbuild = await import("esbuild");
   const hasShebang = readFileSync(entry, "utf8").startsWith("#!");
+  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
   try {
-    await esbuild.build({
+    const { outputFiles } = await esbuild.build({
       entryPoints: [entry],
+      // Only to name the file; writing it is no part of compiling.
       outfile: program,
+      write: false,
       bundle: true,
       platform: "node",
       format: "esm",
       target: "node20",
       banner: hasShebang ? {} : { js: "#!/usr/bin/env node" },
+      define: { LATEWOOD_VERSION: JSON.stringify(version) },
       // esbuild prints each fault with its place itself.
       logLevel: "warning",
       absWorkingDir: root,
     });
+    return outputFiles[0].contents;
   } catch (fault) {
+    if (!Array.isArray(fault?.errors)) throw fault;
     throw new Stop(
-      `The program (src/cli) does not compile: ${fault.errors?.length ?? 1} fault(s), above.`,
+      `The program (src/cli) does not compile: ${fault.errors.length} fault(s), above.`,
     );
+  } finally {
+    // Its helper process would otherwise live as long as `npm start` does.
+    await esbuild.stop();
   }
-  // Its helper process would otherwise live as long as `npm start` does.
-  await esbuild.stop();
-  chmodSync(program, 0o755);
 }
 
 /**
- * Builds what is stale and returns whether anything was. Throws Stop when the compile fails; the
- * stamp is removed first, so that a failed build is never taken for a fresh one.
+ * Renames a folder to its place, whatever stands there. A folder cannot be renamed onto one with
+ * files in it, so that one steps aside first; another build may put its own there in between, and
+ * then that one does.
+ */
+export function putInPlace(made, place) {
+  for (let attempt = 1; ; attempt += 1) {
+    const aside = `${made}-old-${attempt}`;
+    const wasThere = renameIfThere(place, aside);
+    try {
+      renameSync(made, place);
+      return;
+    } catch (fault) {
+      // Filled again, and perhaps free by now. Windows says EPERM, as of files that are held open.
+      const isFilled =
+        ["ENOTEMPTY", "EEXIST"].includes(fault.code) ||
+        (fault.code === "EPERM" && existsSync(place));
+      if (isFilled && attempt < 100) continue;
+      if (wasThere && !existsSync(place)) renameSync(aside, place);
+      throw fault;
+    }
+  }
+}
+
+/** Not mkdirSync's own recursive way, which calls a read-only disk a missing folder. */
+function makeFolder(folder) {
+  try {
+    mkdirSync(folder);
+  } catch (fault) {
+    if (fault.code !== "EEXIST" || !statSync(folder).isDirectory()) throw fault;
+  }
+}
+
+function renameIfThere(from, to) {
+  try {
+    renameSync(from, to);
+    return true;
+  } catch (fault) {
+    if (fault.code === "ENOENT") return false;
+    throw fault;
+  }
+}
+
+/** Takes away what builds left that were cut short; one of the last hour may still be at work. */
+function tidy() {
+  for (const name of readdirSync(dist).filter((name) => name.startsWith(".new-"))) {
+    const left = join(dist, name);
+    const madeAt = statSync(left, { throwIfNoEntry: false })?.mtimeMs ?? 0;
+    if (Date.now() - madeAt > 3_600_000) rmSync(left, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Builds what is stale and returns whether anything was. Throws Stop when the compile fails; what
+ * was built before then stays as it is. Built beside and renamed, so that neither a running server
+ * nor a second build at the same time ever meets half of one.
  */
 export async function build({ force = false } = {}) {
   const hash = sourceHash();
   if (!force && isFresh(hash)) return false;
-  rmSync(stampFile, { force: true });
-  mkdirSync(dist, { recursive: true });
-  await step("build the screen", buildWeb);
-  await step("build the program", buildProgram);
-  writeFileSync(stampFile, hash);
+  makeFolder(dist);
+  tidy();
+  const beside = mkdtempSync(join(dist, ".new-"));
+  try {
+    const web = join(beside, "web");
+    await step("build the screen", () => buildWeb(web));
+    await step("build the program", async () =>
+      writeFileSync(join(beside, "latewood.mjs"), await bundleProgram(), { mode: 0o755 }),
+    );
+    // Gone while the two are of different builds, should this be cut short between them.
+    rmSync(stampFile, { force: true });
+    putInPlace(web, join(dist, "web"));
+    renameSync(join(beside, "latewood.mjs"), program);
+    note(stampFile, hash);
+  } finally {
+    rmSync(beside, { recursive: true, force: true });
+  }
   return true;
 }
 

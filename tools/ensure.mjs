@@ -93,7 +93,7 @@ function reasonToInstall() {
   if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === wanted) return undefined;
   if (!installedAsLocked()) return "package-lock.json has changed";
   // Installed by hand with npm: as good as ours, so only note it.
-  writeFileSync(stampFile, wanted);
+  note(stampFile, wanted);
   return undefined;
 }
 
@@ -114,12 +114,20 @@ function npmCommand() {
   return { command: "npm", lead: [], shell: false };
 }
 
-const remedies = [
-  [/ENOSPC/, "The disk is full. Free about 500 MB and give the command again."],
+const fileRemedies = [
+  [/ENOSPC|EDQUOT/, "The disk is full. Free about 500 MB and give the command again."],
   [
-    /EACCES|EPERM|EROFS/,
+    /EROFS/,
+    "This folder is on a disk that may only be read. Copy it to one that may be written, and give the command again there.",
+  ],
+  [
+    /EACCES|EPERM|EBUSY/,
     "Files here may not be written, or another program holds them. Close editors and servers that use this folder, make sure it belongs to you (no sudo), and give the command again.",
   ],
+];
+
+const remedies = [
+  ...fileRemedies,
   [
     /ENOTFOUND|EAI_AGAIN|ETIMEDOUT|ECONNRE|ENETUNREACH|ERR_SOCKET|network|CERT|E40[37]/i,
     "The packages could not be fetched. Check the internet connection, and npm's proxy settings if there is a proxy (npm config get proxy), and give the command again. Once installed, Latewood needs no internet.",
@@ -171,7 +179,7 @@ async function install() {
         (known ? known[1] : "npm's own words are above. Delete node_modules and try again."),
     );
   }
-  writeFileSync(stampFile, wantedStamp());
+  note(stampFile, wantedStamp());
 }
 
 /** Checks Node and installs what is missing. Throws Stop with a remedy when it cannot. */
@@ -181,12 +189,42 @@ export async function ensure() {
   if (reason) await step(`install packages (${reason}; about half a minute)`, install);
 }
 
-/** Runs a tool's main function; a Stop ends it with its message alone. */
+/** What to do about a fault of the disk, or undefined when it is a fault of another kind. */
+function fileRemedy(fault) {
+  // A process that may not be started or ended gives the same codes.
+  if (typeof fault?.code !== "string" || /^(kill|spawn)/.test(fault.syscall)) return undefined;
+  return fileRemedies.find(([sign]) => sign.test(fault.code))?.[1];
+}
+
+/** Whether a fault lies with the disk or with who may write there, and not with what was written. */
+export const isFileFault = (fault) => fileRemedy(fault) !== undefined;
+
+/** A fault as the reader should see it: with what to do where that is known, else with its stack. */
+export function inWords(fault) {
+  if (fault instanceof Stop) return fault.message;
+  const remedy = fileRemedy(fault);
+  if (remedy) return `${fault.path ?? "A file"} could not be used (${fault.code}).\n${remedy}`;
+  return String(fault?.stack ?? fault);
+}
+
+/**
+ * Writes a note to a later run. Where it cannot be written nothing is lost but that run's time, so
+ * it is no reason to stop.
+ */
+export function note(file, text) {
+  try {
+    writeFileSync(file, text);
+  } catch (fault) {
+    if (!isFileFault(fault)) throw fault;
+  }
+}
+
+/** Runs a tool's main function; what is known how to mend ends it with words alone. */
 export async function runMain(main) {
   try {
     process.exitCode = (await main()) || 0;
   } catch (fault) {
-    console.error(fault instanceof Stop ? `\n${fault.message}` : fault);
+    console.error(`\n${inWords(fault)}`);
     process.exitCode = 1;
   }
 }
