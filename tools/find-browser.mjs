@@ -1,5 +1,6 @@
 // Where a Chromium-family browser for the browser tests is. As a command it prints the path, and
 // exits 1 when there is none.
+import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
 import { isMain } from "./ensure.mjs";
@@ -39,20 +40,40 @@ function usualPlaces() {
   ];
 }
 
+/**
+ * Whether a candidate is a browser that starts. A file of the right name need not be: Ubuntu has a
+ * chromium-browser that only says how to get one.
+ */
+function starts(path) {
+  if (!existsSync(path)) return false;
+  // On Windows the question opens a window and is not answered.
+  if (process.platform === "win32") return true;
+  const { status, stdout } = spawnSync(path, ["--version"], {
+    encoding: "utf8",
+    timeout: 20_000,
+    stdio: ["ignore", "pipe", "ignore"],
+  });
+  return status === 0 && /\d+\.\d+/.test(stdout);
+}
+
+let known;
+
 /** Path of the browser to test with, or undefined. LATEWOOD_BROWSER, when set, is the only answer. */
 export function findBrowser() {
   const chosen = process.env.LATEWOOD_BROWSER;
-  if (chosen) return existsSync(chosen) ? chosen : undefined;
-  return usualPlaces().find((path) => existsSync(path));
+  if (chosen) return starts(chosen) ? chosen : undefined;
+  known ??= usualPlaces().find(starts);
+  return known;
 }
 
 /** What to do when findBrowser found nothing. */
 export function browserRemedy() {
   const chosen = process.env.LATEWOOD_BROWSER;
   if (chosen) {
-    return `LATEWOOD_BROWSER names ${chosen}, which is not there. Correct it or unset it.`;
+    const why = existsSync(chosen) ? "does not answer --version as a browser does" : "is not there";
+    return `LATEWOOD_BROWSER names ${chosen}, which ${why}. Correct it or unset it.`;
   }
-  return "No browser was found. Install Chrome, Chromium or Edge (on Debian and Ubuntu: sudo apt-get install chromium), or set LATEWOOD_BROWSER to the path of one.";
+  return "No browser that starts was found. Install Chrome, Chromium or Edge (on Debian: sudo apt-get install chromium; on Ubuntu: sudo snap install chromium), or set LATEWOOD_BROWSER to the path of one.";
 }
 
 if (isMain(import.meta.url)) {
