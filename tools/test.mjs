@@ -5,7 +5,8 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "./build.mjs";
-import { ensure, root, Stop } from "./ensure.mjs";
+import { countLines } from "./count-lines.mjs";
+import { ensure, inWords, root, Stop } from "./ensure.mjs";
 import { browserRemedy, findBrowser } from "./find-browser.mjs";
 
 const tally = { passed: 0, failed: 0, skipped: 0 };
@@ -35,7 +36,7 @@ async function gate(name, work) {
     counts = (await work()) ?? counts;
   } catch (fault) {
     counts = { passed: 0, failed: 1, skipped: 0 };
-    console.log(fault instanceof Stop ? fault.message : String(fault?.stack ?? fault));
+    console.log(inWords(fault));
   }
   for (const key of Object.keys(tally)) tally[key] += counts[key];
   const word = counts.failed > 0 ? "FAILED" : counts.passed > 0 ? "passed" : "skipped";
@@ -103,6 +104,5 @@ if (await gate("packages", ensure)) {
 }
 
 console.log(`\n${results.join("\n")}\n`);
-const skipped = tally.skipped > 0 ? `, ${tally.skipped} skipped` : "";
-console.log(`${tally.passed} passed, ${tally.failed} failed${skipped}`);
+console.log(countLines(tally));
 process.exitCode = tally.failed > 0 ? 1 : 0;
