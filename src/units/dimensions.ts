@@ -10,7 +10,7 @@ const INCH = 25.4;
 const FOOT_M = (12 * INCH) / 1000;
 export const NEWTONS_PER_POUND_FORCE = POUND_FORCE;
 export const MPA_PER_PSI = POUND_FORCE / INCH ** 2;
-export const CUBIC_M_PER_BOARD_FOOT = (144 * INCH ** 3) / 1e9;
+const CUBIC_M_PER_BOARD_FOOT = (144 * INCH ** 3) / 1e9;
 export const LITRES_PER_US_GALLON = (231 * INCH ** 3) / 1e6;
 export const SQUARE_M_PER_SQUARE_FOOT = FOOT_M ** 2;
 

@@ -117,7 +117,7 @@ function readFraction(text: string, at: number): Read<{ value: number; end: numb
   const match =
     /^(\d+) *\/ *(\d+)/.exec(rest) ??
     /^([⁰¹²³⁴⁵⁶⁷⁸⁹]+) *\/ *([₀₁₂₃₄₅₆₇₈₉]+|\d+)/.exec(rest) ??
-    /^(⅟)(\d+)/.exec(rest);
+    /^(⅟)(\d+|[₀₁₂₃₄₅₆₇₈₉]+)/.exec(rest);
   if (!match) return undefined;
   const [all, top = "", bottom = ""] = match;
   const denominator = digits(bottom);

@@ -18,6 +18,7 @@ const onBothSides: readonly (readonly [text: string, mm: number])[] = [
   ['¹⁵⁄₁₆"', (IN * 15) / 16],
   ['¹/16"', IN / 16],
   ['⅟8"', IN / 8],
+  ['⅟₈"', IN / 8],
   ["5/4", 31.75],
   ["3/4", 19.05],
   ["3 / 4", 19.05],
