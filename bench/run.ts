@@ -5,6 +5,7 @@ import { existsSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join, resolve } from "node:path";
 import { lastKept, type Timing, time, timeEach } from "./measure.ts";
+import { pageLoad } from "./page.ts";
 import { reading } from "./reading.ts";
 import { sums } from "./sums.ts";
 
@@ -73,5 +74,14 @@ const lines = [
     ? ["Starting, median of 15:", "", ...table([bare, ...starts], bare)]
     : ["The built program was not there to be started: `npm run build` makes it.", ""]),
 ];
+const page = await pageLoad(join(root, "dist", "web"));
+if (page) {
+  lines.push(
+    `The page: ${page.files.map(({ kind, kB, gzipKB }) => `${kind} ${kB} kB (${gzipKB} kB gzipped)`).join(", ")}.`,
+    "From a fresh profile to the first answer set, median of 7:",
+    "",
+    ...table([page.blank, page.cold], page.blank),
+  );
+}
 writeFileSync(join(root, "bench", "results.md"), lines.join("\n"));
 console.log(lines.join("\n"));

@@ -85,6 +85,14 @@ const exactly: readonly (readonly [unit: string, sizes: readonly Size[]])[] = [
     ],
   ],
   [
+    "m³",
+    [
+      ["1 m³", "timber", "1"],
+      ["1 bd ft", "timber", "0.002359737216"],
+      ["1 cu ft", "timber", "0.028316846592"],
+    ],
+  ],
+  [
     "l",
     [
       ["1 l", "volume", "1"],
