@@ -47,7 +47,7 @@ export async function workBatch(
     if (row === 0 && cells instanceof Problem) printProblems(io, [cells]);
     const line = outcome.ok
       ? answerJson(topic, outcome.given, outcome.answer, options.working)
-      : { topic: topic.name, problems: outcome.problems.map((p) => problemJson(told(p, columns))) };
+      : { topic: topic.name, problems: outcome.problems.map(problemJson) };
     io.out(`${JSON.stringify({ row, ...line })}\n`);
     // Else the answers of a long table pile up in memory before a slow reader.
     await io.drained?.();
@@ -58,17 +58,6 @@ export async function workBatch(
 }
 
 const placeIn = (row: number) => (name: string) => `row ${row}, column ${name}`;
-
-/** Of a strange column, the remedy lists plain names: the place of each is of no use there. */
-const told = (problem: Problem, columns: readonly string[]): Problem =>
-  problem.code === "unknown-question"
-    ? new Problem(
-        problem.code,
-        problem.place,
-        problem.reason,
-        `Use the columns ${columns.join(", ")}.`,
-      )
-    : problem;
 
 const filled = (cells: Cells): Cells =>
   Object.fromEntries(Object.entries(cells).filter(([, v]) => v !== undefined && v.trim() !== ""));

@@ -29,8 +29,16 @@ export function readOptions(
   args: readonly string[],
 ): { readonly options: Options; readonly problems: readonly Problem[] } {
   const valued = [...Object.keys(topic.asks), "units"];
+  const isOption = (word: string | undefined) =>
+    word !== undefined && [...valued, ...switches].some((name) => word === `--${name}`);
+  // An option followed by the next option has no value; left in, it would swallow that one.
+  const bare = valued.filter((name) =>
+    args.some((word, i) => word === `--${name}` && isOption(args[i + 1])),
+  );
+  const isBare = (word: string, i: number) =>
+    bare.some((name) => word === `--${name}`) && isOption(args[i + 1]);
   const { tokens } = parseArgs({
-    args: [...args],
+    args: args.filter((word, i) => !isBare(word, i)),
     strict: false,
     allowPositionals: true,
     tokens: true,
@@ -42,7 +50,7 @@ export function readOptions(
       ]),
     ]),
   });
-  const problems: Problem[] = [];
+  const problems: Problem[] = bare.map((name) => noValue(topic, name, `--${name}`));
   const texts: Record<string, string> = {};
   const on = new Set<Switch>();
   for (const token of tokens) {

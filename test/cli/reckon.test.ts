@@ -88,6 +88,11 @@ describe("what cannot be worked ends with 2, its place, and what would be right"
     ["an inherited name", ["reckon", "emc", "--constructor=1"], ["--constructor", "--humidity"]],
     ["a word", ["reckon", "emc", "warm"], ["warm", "option"]],
     ["no value", ["reckon", "emc", "--temperature"], ["--temperature", "Write"]],
+    [
+      "no value before the next option",
+      ["reckon", "emc", "--temperature", "--humidity", "40"],
+      ["--temperature: Nothing follows"],
+    ],
     ["a value for a switch", ["reckon", "emc", "--json=1"], ["--json", "1", "alone"]],
     ["a side", ["reckon", "emc", "--units", "yard"], ["--units", "yard", "inch or mm"]],
     ["one option twice", ["reckon", "emc", "--humidity=4", "--humidity=5"], ["twice", "once"]],
