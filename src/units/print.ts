@@ -1,4 +1,4 @@
-import type { Mm, UnitName } from "./brands.ts";
+import { mm, type UnitName } from "./brands.ts";
 import {
   KG_PER_POUND,
   LITRES_PER_US_GALLON,
@@ -88,7 +88,7 @@ export function printQuantity(
   units: LengthUnit,
   purpose: Purpose = "fit",
 ): string {
-  if (unit === "mm") return printLength(value as Mm, { units, purpose });
+  if (unit === "mm") return printLength(mm(value), { units, purpose });
   const printer = (units === "inch" ? imperial[unit] : undefined) ?? metric[unit];
   return printer(value, purpose === "about" ? 2 : 3);
 }
