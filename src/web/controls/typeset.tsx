@@ -1,40 +1,30 @@
-import { Fragment, type ReactNode } from "react";
+import { Fragment } from "react";
+import { figuresIn, type Piece } from "./figures.ts";
 
-/** A fraction standing alone, or an underscored index. */
-const PIECES = /(?<![\d.·])(\d+\/\d+(?=["\s]|$))|_([\p{L}\d]+)/gu;
-/** In formulas a stroke divides, so only indices are set. */
-const INDICES = /()_([\p{L}\d]+)/gu;
-
-/**
- * Text with its figures set as a printer would: true fractions, primes for inches and feet, a real
- * minus, indices lowered. The fraction alone is wrapped: the feature would shrink whole numbers too.
- */
+/** Text of the page with its figures set. */
 export function Typeset(props: { readonly text: string; readonly isFormula?: boolean }) {
-  const { text, isFormula = false } = props;
-  const set = text.replace(/(^|[\s(])-(?=\d)/g, "$1−");
-  const parts: ReactNode[] = [];
-  let at = 0;
-  for (const match of set.matchAll(isFormula ? INDICES : PIECES)) {
-    parts.push(marks(set.slice(at, match.index)));
-    const [whole, fraction, index] = match;
-    if (fraction) {
-      parts.push(
-        <span className="frac" key={match.index}>
-          {fraction.replace("/", "⁄")}
-        </span>,
-      );
-    } else parts.push(<sub key={match.index}>{index}</sub>);
-    at = match.index + whole.length;
-  }
-  parts.push(marks(set.slice(at)));
-  return (
-    <>
-      {parts.map((part, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: parts of one text, always drawn anew
-        <Fragment key={i}>{part}</Fragment>
-      ))}
-    </>
-  );
+  return figuresIn(props.text, props.isFormula).map((piece, i) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: pieces of one text, always drawn anew
+    <Fragment key={i}>{setInPage(piece)}</Fragment>
+  ));
 }
 
-const marks = (text: string) => text.replace(/(?<=\d|^)"/g, "″").replace(/(?<=\d)'/g, "′");
+/**
+ * The type's own fractions stand their figures so far apart that 51/64 reads as 5 1/64, and they
+ * are lost where its close-set figures are asked for: so these are small close-set figures.
+ */
+function setInPage(piece: Piece) {
+  switch (piece.kind) {
+    case "plain":
+      return piece.text;
+    case "index":
+      return <sub>{piece.text}</sub>;
+    case "fraction":
+      return (
+        <span className="frac">
+          <span className="frac-top">{piece.top}</span>⁄
+          <span className="frac-bottom">{piece.bottom}</span>
+        </span>
+      );
+  }
+}

@@ -1,16 +1,18 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useRef } from "react";
 import type { Outcome } from "../../../reckon/index.ts";
 import type { LengthUnit } from "../../../units/index.ts";
-import {
-  ClampsDrawing,
-  LatheDrawing,
-  OctagonDrawing,
-  RouterDrawing,
-  ScrewDrawing,
-} from "./bench.tsx";
+import { BoardDrawing } from "./board.tsx";
+import { ClampsDrawing } from "./clamps.tsx";
+import { CupDrawing } from "./cup.tsx";
 import { EmcDrawing } from "./emc-curve.tsx";
-import { SagDrawing, TipDrawing } from "./statics.tsx";
-import { BoardDrawing, CupDrawing, MovementDrawing } from "./timber.tsx";
+import { LatheDrawing } from "./lathe.tsx";
+import { MovementDrawing } from "./movement.tsx";
+import { OctagonDrawing } from "./octagon.tsx";
+import { PlateSizing, usePlateSize } from "./plate.tsx";
+import { RouterDrawing } from "./router.tsx";
+import { SagDrawing } from "./sag.tsx";
+import { ScrewDrawing } from "./screw.tsx";
+import { TipDrawing } from "./tip.tsx";
 import { type View, viewOf } from "./view.ts";
 
 const drawings: Readonly<Record<string, (props: { readonly view: View }) => ReactNode>> = {
@@ -29,18 +31,28 @@ const drawings: Readonly<Record<string, (props: { readonly view: View }) => Reac
   clamps: ClampsDrawing,
 };
 
-/** The drawing that goes with a topic, to the sizes given. */
-export function Drawing(props: {
+type Props = {
   readonly topic: string;
   readonly good: Extract<Outcome, { ok: true }>;
   readonly units: LengthUnit;
   readonly touched: string | undefined;
-}) {
-  const One = drawings[props.topic];
-  if (!One) return null;
+};
+
+/** What is drawn for a topic, on whatever plate there is. */
+export function TopicDrawing({ topic, good, units, touched }: Props) {
+  const One = drawings[topic];
+  return One ? <One view={viewOf(good, units, touched)} /> : null;
+}
+
+/** The drawing that goes with a topic, to the sizes given, in its place on the sheet. */
+export function Drawing(props: Props) {
+  const figure = useRef<HTMLElement>(null);
+  const size = usePlateSize(figure);
   return (
-    <figure className="drawing">
-      <One view={viewOf(props.good, props.units, props.touched)} />
+    <figure className="drawing" ref={figure}>
+      <PlateSizing value={size}>
+        <TopicDrawing {...props} />
+      </PlateSizing>
     </figure>
   );
 }

@@ -1,58 +1,6 @@
-import { Fragment, type ReactNode } from "react";
-
-/** Every drawing is laid out on the same plate, in these units. */
-const PLATE = { width: 640, height: 280 };
-
-type At = readonly [x: number, y: number];
-
-export function Plate({ says, children }: { readonly says: string; readonly children: ReactNode }) {
-  return (
-    <svg
-      className="plate"
-      viewBox={`0 0 ${PLATE.width} ${PLATE.height}`}
-      role="img"
-      aria-label={says}
-    >
-      {children}
-    </svg>
-  );
-}
-
-/** Text on a plate, with true fractions. */
-export function Lettering(props: {
-  readonly at: At;
-  readonly text: string;
-  readonly anchor?: "start" | "middle" | "end";
-  readonly className?: string;
-  readonly turn?: boolean;
-}) {
-  const { at, text, anchor = "middle", className = "lettering", turn = false } = props;
-  const pieces = text
-    .replace(/"/g, "″")
-    .replace(/^-/, "−")
-    .split(/(\d+\/\d+)/);
-  return (
-    <text
-      x={at[0]}
-      y={at[1]}
-      textAnchor={anchor}
-      className={className}
-      transform={turn ? `rotate(-90 ${at[0]} ${at[1]})` : undefined}
-    >
-      {pieces.map((piece, i) =>
-        i % 2 === 1 ? (
-          // biome-ignore lint/suspicious/noArrayIndexKey: pieces of one text, always drawn anew
-          <tspan key={i} className="frac">
-            {piece.replace("/", "⁄")}
-          </tspan>
-        ) : (
-          // biome-ignore lint/suspicious/noArrayIndexKey: pieces of one text, always drawn anew
-          <Fragment key={i}>{piece}</Fragment>
-        ),
-      )}
-    </text>
-  );
-}
+import { Lettering, widthOf } from "./lettering.tsx";
+import type { At } from "./path.ts";
+import { usePlate } from "./plate.tsx";
 
 /**
  * A dimension between two points, level or upright, set off to one side; blue while its field is
@@ -64,45 +12,75 @@ export function Dimension(props: {
   readonly off: number;
   readonly label: string;
   readonly isTouched?: boolean;
+  /** for a level one: the label past its right end, where something stands in its middle */
+  readonly isPast?: boolean;
 }) {
-  const { from, to, off, label, isTouched = false } = props;
+  const { from, to, off, label, isTouched = false, isPast = false } = props;
+  const { width, letter } = usePlate();
   const isLevel = from[1] === to[1];
   const [dx, dy] = isLevel ? [0, off] : [off, 0];
   const [x1, y1, x2, y2] = [from[0] + dx, from[1] + dy, to[0] + dx, to[1] + dy];
   const gap = Math.sign(off) * 4;
   const [gx, gy] = isLevel ? [0, gap] : [gap, 0];
   const slash = (x: number, y: number) => `M${x - 4} ${y + 4}L${x + 4} ${y - 4}`;
-  const middle: At = [(x1 + x2) / 2, (y1 + y2) / 2];
-  const isShort = Math.hypot(x2 - x1, y2 - y1) < label.length * 8 + 10;
-  const at: At = isLevel
-    ? [middle[0], middle[1] + (off < 0 ? -7 : isShort ? 19 : -6)]
-    : isShort
-      ? [middle[0] + (off < 0 ? -8 : 8), middle[1] + 5]
-      : [middle[0] - 6, middle[1]];
-  const anchor = isLevel || !isShort ? "middle" : off < 0 ? "end" : "start";
+  const [mx, my] = [(x1 + x2) / 2, (y1 + y2) / 2];
+  const long = widthOf(label, letter);
+  const isShort = Math.hypot(x2 - x1, y2 - y1) < long + 10;
   return (
     <g className="dimension" data-touched={isTouched}>
       <path
         d={`M${from[0] + gx} ${from[1] + gy}L${x1 + gx} ${y1 + gy}M${to[0] + gx} ${to[1] + gy}L${x2 + gx} ${y2 + gy}M${x1} ${y1}L${x2} ${y2}`}
       />
       <path className="slash" d={slash(x1, y1) + slash(x2, y2)} />
-      <Lettering at={at} text={label} anchor={anchor} turn={!isLevel && !isShort} />
+      {isPast ? (
+        <Lettering at={[x2 + 10, y2 + 5]} anchor="start" text={label} isTouched={isTouched} />
+      ) : isLevel ? (
+        <Lettering
+          at={[mx, off > 0 && isShort ? my + letter + 5 : my - 7]}
+          text={label}
+          isTouched={isTouched}
+        />
+      ) : isShort ? (
+        <Beside at={[x1, y1, y2]} side={Math.sign(off)} {...{ label, long, isTouched, width }} />
+      ) : (
+        <Lettering at={[mx - 6, my]} text={label} isUpright isTouched={isTouched} />
+      )}
     </g>
   );
 }
 
-/** A load or push, its point at `at`. */
-export function Arrow(props: {
-  readonly at: At;
-  readonly length?: number;
-  readonly turn?: number;
+/** The label of an upright dimension too short to hold it: beside it, or above where that is cut. */
+function Beside(props: {
+  readonly at: readonly [x: number, y1: number, y2: number];
+  readonly side: number;
+  readonly label: string;
+  readonly long: number;
+  readonly width: number;
+  readonly isTouched: boolean;
 }) {
-  const { at, length = 34, turn = 0 } = props;
+  const { at, side, label, long, width, isTouched } = props;
+  const [x, y1, y2] = at;
+  const fits = side < 0 ? x - 9 - long > 4 : x + 9 + long < width - 4;
+  return fits ? (
+    <Lettering
+      at={[x + side * 9, (y1 + y2) / 2 + 5]}
+      anchor={side < 0 ? "end" : "start"}
+      text={label}
+      isTouched={isTouched}
+    />
+  ) : (
+    <Lettering at={[x, Math.min(y1, y2) - 9]} text={label} isTouched={isTouched} />
+  );
+}
+
+/** A load or push, its point at `at`. */
+export function Arrow(props: { readonly at: At; readonly length?: number }) {
+  const { at, length = 34 } = props;
+  const [x, y] = at;
   return (
     <path
       className="load"
-      transform={`rotate(${turn} ${at[0]} ${at[1]})`}
-      d={`M${at[0]} ${at[1] - length}V${at[1]}M${at[0] - 5} ${at[1] - 9}L${at[0]} ${at[1]}L${at[0] + 5} ${at[1] - 9}`}
+      d={`M${x} ${y - length}V${y}M${x - 5} ${y - 9}L${x} ${y}L${x + 5} ${y - 9}`}
     />
   );
 }
@@ -125,12 +103,3 @@ export function Rings(props: {
     </g>
   );
 }
-
-/** Points as a path. */
-export const pathOf = (points: readonly At[], close = false): string =>
-  points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${x.toFixed(2)} ${y.toFixed(2)}`).join("") +
-  (close ? "Z" : "");
-
-/** How many times a small quantity must be magnified to be seen, from a few round numbers. */
-export const magnified = (small: number, seen: number): number =>
-  [1, 2, 5, 10, 20, 50, 100, 200, 500].findLast((k) => Math.abs(small) * k <= seen) ?? 1;

@@ -14,6 +14,8 @@ export type View = {
   readonly word: (name: string) => string;
   readonly result: (name: string) => number | undefined;
   readonly resultLabel: (name: string) => string;
+  /** a result without its sign, where a drawing shows which way it goes */
+  readonly resultSize: (name: string) => string;
   readonly touched: string | undefined;
 };
 
@@ -27,6 +29,10 @@ export function viewOf(good: Good, units: LengthUnit, touched: string | undefine
   };
   const result = (name: string): Result | undefined =>
     good.answer.results.find((r) => r.name === name);
+  const print = (found: Result | undefined, value: number | undefined): string =>
+    found && value !== undefined
+      ? printQuantity(value, found.worked.unit, units, found.purpose)
+      : "";
   return {
     value: (name) => given(name)?.value,
     label: (name) => {
@@ -35,12 +41,8 @@ export function viewOf(good: Good, units: LengthUnit, touched: string | undefine
     },
     word: (name) => String(good.given[name] ?? ""),
     result: (name) => result(name)?.worked.value,
-    resultLabel: (name) => {
-      const found = result(name);
-      return found
-        ? printQuantity(found.worked.value, found.worked.unit, units, found.purpose)
-        : "";
-    },
+    resultLabel: (name) => print(result(name), result(name)?.worked.value),
+    resultSize: (name) => print(result(name), Math.abs(result(name)?.worked.value ?? 0)),
     touched,
   };
 }
