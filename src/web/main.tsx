@@ -1,7 +1,12 @@
 import "@fontsource-variable/source-sans-3/wght.css";
 import "./look/tokens.css";
 import "./look/sheet.css";
+import "./look/stick.css";
+import "./look/fields.css";
 import "./look/sums.css";
+import "./look/answer.css";
+import "./look/words.css";
+import "./look/working.css";
 import "./look/drawings.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId } from "react";
 import type { Problem } from "../../worked/index.ts";
+import { FieldNote } from "./field-note.tsx";
 import { Typeset } from "./typeset.tsx";
 
 type Props = {
@@ -10,6 +11,8 @@ type Props = {
   /** the value read, on the other side of the inch */
   readonly echo: string | undefined;
   readonly problem: Problem | undefined;
+  /** whether it is to blame for a problem, its own or one that it shares with other fields */
+  readonly isWrong: boolean;
   readonly write: (text: string) => void;
   readonly step: (steps: number) => string | undefined;
   readonly touch: (isTouched: boolean) => void;
@@ -24,7 +27,7 @@ const keys: Readonly<Record<string, number>> = {
 
 /** A field for any way of writing a quantity; the arrow keys step it, a fault says what was read. */
 export function QuantityField(props: Props) {
-  const { label, text, placeholder, echo, problem, write, step, touch } = props;
+  const { label, text, placeholder, echo, problem, isWrong, write, step, touch } = props;
   const id = useId();
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = keys[event.key];
@@ -34,7 +37,7 @@ export function QuantityField(props: Props) {
     write(next);
   };
   return (
-    <div className="field" data-wrong={problem !== undefined}>
+    <div className="field" data-wrong={isWrong}>
       <label htmlFor={id}>{label}</label>
       <div className="field-line">
         <input
@@ -46,7 +49,7 @@ export function QuantityField(props: Props) {
           autoCapitalize="off"
           spellCheck={false}
           inputMode="text"
-          aria-invalid={problem !== undefined}
+          aria-invalid={isWrong}
           aria-describedby={`${id}-note`}
           onChange={(event) => write(event.target.value)}
           onKeyDown={onKeyDown}
@@ -59,13 +62,7 @@ export function QuantityField(props: Props) {
           </span>
         )}
       </div>
-      <p className="field-note" id={`${id}-note`}>
-        {problem && (
-          <>
-            {problem.reason} <b>{problem.remedy}</b>
-          </>
-        )}
-      </p>
+      <FieldNote id={`${id}-note`} problem={problem} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useId } from "react";
 import type { Problem } from "../../worked/index.ts";
+import { FieldNote } from "./field-note.tsx";
 
 /** Timbers as a screen lists them. */
 type TimberGroup = { readonly label: string; readonly names: readonly string[] };
@@ -9,17 +10,24 @@ type Props = {
   readonly groups: readonly TimberGroup[];
   readonly chosen: string;
   readonly problem: Problem | undefined;
+  readonly isWrong: boolean;
   readonly write: (name: string) => void;
 };
 
 /** A timber from the table; the browser's own list, which every device knows how to show large. */
-export function TimberField({ label, groups, chosen, problem, write }: Props) {
+export function TimberField({ label, groups, chosen, problem, isWrong, write }: Props) {
   const id = useId();
   const isKnown = groups.some((g) => g.names.includes(chosen));
   return (
-    <div className="field" data-wrong={problem !== undefined}>
+    <div className="field" data-wrong={isWrong}>
       <label htmlFor={id}>{label}</label>
-      <select id={id} value={chosen} onChange={(event) => write(event.target.value)}>
+      <select
+        id={id}
+        value={chosen}
+        aria-invalid={isWrong}
+        aria-describedby={`${id}-note`}
+        onChange={(event) => write(event.target.value)}
+      >
         {!isKnown && <option value={chosen}>{chosen || "choose a timber"}</option>}
         {groups.map((group) => (
           <optgroup key={group.label} label={group.label}>
@@ -31,13 +39,7 @@ export function TimberField({ label, groups, chosen, problem, write }: Props) {
           </optgroup>
         ))}
       </select>
-      <p className="field-note">
-        {problem && (
-          <>
-            {problem.reason} <b>{problem.remedy}</b>
-          </>
-        )}
-      </p>
+      <FieldNote id={`${id}-note`} problem={problem} />
     </div>
   );
 }

@@ -6,20 +6,26 @@ import { Typeset } from "../controls/typeset.tsx";
 export function Headline(props: {
   readonly good: Extract<Outcome, { ok: true }> | undefined;
   readonly isStale: boolean;
+  readonly isWrong: boolean;
   readonly units: LengthUnit;
 }) {
-  const { good, isStale, units } = props;
+  const { good, isStale, isWrong, units } = props;
   const first = good?.answer.results[0];
-  if (!first) return null;
+  const toAnswer = () => document.getElementById("answer")?.scrollIntoView();
+  if (!first) {
+    return (
+      <button type="button" className="headline" data-stale onClick={toAnswer}>
+        <span>not answered yet</span>
+      </button>
+    );
+  }
   const { worked, says, purpose } = first;
   return (
-    <button
-      type="button"
-      className="headline"
-      data-stale={isStale}
-      onClick={() => document.getElementById("answer")?.scrollIntoView()}
-    >
-      <span>{says ?? worked.says}</span>
+    <button type="button" className="headline" data-stale={isStale} onClick={toAnswer}>
+      <span>
+        {says ?? worked.says}
+        {isWrong && ", the last that worked"}
+      </span>
       <strong>
         <Typeset text={printQuantity(worked.value, worked.unit, units, purpose)} />
       </strong>

@@ -10,20 +10,23 @@ import type { Given, Problem } from "../../worked/index.ts";
 import { ChoiceField } from "../controls/choice-field.tsx";
 import { QuantityField } from "../controls/quantity-field.tsx";
 import { TimberField } from "../controls/timber-field.tsx";
+import { blamed } from "./place.ts";
 
 type Props = {
   readonly topic: Topic;
   readonly typed: Readonly<Record<string, string>>;
   readonly units: LengthUnit;
-  readonly problems: readonly Problem[];
+  readonly complaints: readonly Problem[];
   readonly write: (name: string, text: string) => void;
+  readonly isCleared: boolean;
   readonly clear: () => void;
+  readonly bringBack: () => void;
   readonly touch: (name: string | undefined) => void;
 };
 
 /** What a topic asks. */
 export function Questions(props: Props) {
-  const { topic, clear } = props;
+  const { topic, isCleared, clear, bringBack } = props;
   return (
     <section className="questions" id="questions" aria-labelledby="topic-title" tabIndex={-1}>
       <h1 id="topic-title">{topic.title}</h1>
@@ -33,8 +36,8 @@ export function Questions(props: Props) {
           <Field key={name} name={name} question={question} {...props} />
         ))}
       </form>
-      <button type="button" className="quiet" onClick={clear}>
-        Start this sum afresh
+      <button type="button" className="quiet" onClick={isCleared ? bringBack : clear}>
+        {isCleared ? "Bring back what was written" : "Start this sum afresh"}
       </button>
     </section>
   );
@@ -43,15 +46,18 @@ export function Questions(props: Props) {
 function Field({
   name,
   question,
+  topic,
   typed,
   units,
-  problems,
+  complaints,
   write,
   touch,
 }: Props & { readonly name: string; readonly question: Question<unknown> }) {
   const text = typed[name] ?? "";
   const fallback = question.fallback === undefined ? "" : onSide(question.fallback, units);
-  const problem = problems.find((p) => p.place === name || p.place.startsWith(`${name}, `));
+  // Of the fields that share a problem the first says it; all are marked.
+  const isWrong = complaints.some((p) => blamed(topic, p).includes(name));
+  const problem = complaints.find((p) => blamed(topic, p)[0] === name);
   const label = capital(question.says);
   if (question.kind === "choice") {
     const chosen = text || fallback;
@@ -71,6 +77,7 @@ function Field({
         groups={timberGroups}
         chosen={timberNamed(text) ?? text}
         problem={problem}
+        isWrong={isWrong}
         write={(choice) => write(name, choice)}
       />
     );
@@ -82,6 +89,7 @@ function Field({
       placeholder={fallback || (question.optional ? "left out" : "")}
       echo={echoOf(question, text, units)}
       problem={problem}
+      isWrong={isWrong}
       write={(next) => write(name, next)}
       step={(steps) => question.step(text || fallback, units, steps)}
       touch={(isTouched) => touch(isTouched ? name : undefined)}

@@ -1,4 +1,4 @@
-import { useCallback } from "react";
+import { useCallback, useState } from "react";
 import { openingTexts, type Topic, topics } from "../../reckon/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { useKept } from "../kept.ts";
@@ -18,6 +18,9 @@ export type Texts = {
   readonly of: (topic: Topic) => Readonly<Record<string, string>>;
   readonly write: (topic: Topic, name: string, text: string) => void;
   readonly clear: (topic: Topic) => void;
+  /** whether a cleared topic's texts can still be brought back: until something is typed there */
+  readonly isCleared: (topic: Topic) => boolean;
+  readonly bringBack: (topic: Topic) => void;
   /** writes every bare number's unit out, before the side changes */
   readonly pinAll: () => void;
 };
@@ -25,6 +28,7 @@ export type Texts = {
 /** The texts of all topics, kept in the browser. */
 export function useTexts(units: LengthUnit): Texts {
   const [typed, keep] = useKept<Typed>("latewood/sums", {}, isTyped);
+  const [cleared, setCleared] = useState<Typed>({});
   const of = useCallback(
     (topic: Topic) => {
       const kept = typed[topic.name] ?? openingTexts(topic, units);
@@ -34,21 +38,42 @@ export function useTexts(units: LengthUnit): Texts {
   );
   return {
     of,
-    write: (topic, name, text) => keep({ ...typed, [topic.name]: { ...of(topic), [name]: text } }),
+    write: (topic, name, text) => {
+      keep({ ...typed, [topic.name]: { ...of(topic), [name]: text } });
+      setCleared(without(cleared, topic));
+    },
     clear: (topic) => {
-      const { [topic.name]: _, ...others } = typed;
-      keep(others);
+      const texts = typed[topic.name];
+      if (!texts) return;
+      keep(without(typed, topic));
+      setCleared({ ...cleared, [topic.name]: texts });
+    },
+    isCleared: (topic) => topic.name in cleared,
+    bringBack: (topic) => {
+      const texts = cleared[topic.name];
+      if (!texts) return;
+      keep({ ...typed, [topic.name]: texts });
+      setCleared(without(cleared, topic));
     },
     pinAll: () => {
-      const pinned = (topic: Topic) =>
-        Object.fromEntries(
-          Object.entries(of(topic)).map(([name, text]) => [
-            name,
-            topic.asks[name]?.pin(text, units) ?? text,
-          ]),
-        );
-      const kept = topics.filter((t) => t.name in typed);
-      keep(Object.fromEntries(kept.map((topic) => [topic.name, pinned(topic)])));
+      keep(pinned(typed, units));
+      setCleared(pinned(cleared, units));
     },
   };
+}
+
+function without(typed: Typed, topic: Topic): Typed {
+  const { [topic.name]: _, ...others } = typed;
+  return others;
+}
+
+function pinned(typed: Typed, units: LengthUnit): Typed {
+  const kept = topics.flatMap((topic) => {
+    const texts = Object.entries(typed[topic.name] ?? {});
+    const pin = (name: string, text: string) => topic.asks[name]?.pin(text, units) ?? text;
+    return topic.name in typed
+      ? [[topic.name, Object.fromEntries(texts.map(([n, text]) => [n, pin(n, text)]))] as const]
+      : [];
+  });
+  return Object.fromEntries(kept);
 }

@@ -1,0 +1,19 @@
+import type { Problem } from "../../worked/index.ts";
+import { Typeset } from "./typeset.tsx";
+
+/** What is wrong with a field, said under it; empty while nothing is. */
+export function FieldNote(props: { readonly id: string; readonly problem: Problem | undefined }) {
+  const { id, problem } = props;
+  return (
+    <p className="field-note" id={id}>
+      {problem && (
+        <>
+          <Typeset text={problem.reason} />{" "}
+          <b>
+            <Typeset text={problem.remedy} />
+          </b>
+        </>
+      )}
+    </p>
+  );
+}
