@@ -31,7 +31,7 @@ export const usePlate = (): PlateSize => useContext(Size);
 export function plateFor(width: number, height: number, letter: number): PlateSize {
   const units = width < NARROW_BELOW_PX ? NARROW : WIDE;
   const scale = Math.min(width / units, height / PLATE_HEIGHT);
-  return { width: units, letter: Math.min(24, Math.max(12, letter / scale)) };
+  return { width: units, letter: Math.min(24, Math.max(8, letter / scale)) };
 }
 
 /** The size of the plate in a figure, kept up as the figure changes. */
