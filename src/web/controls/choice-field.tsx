@@ -1,17 +1,21 @@
 import { useId } from "react";
+import type { Problem } from "../../worked/index.ts";
+import { FieldNote } from "./field-note.tsx";
 
 type Props = {
   readonly label: string;
   readonly choices: readonly string[];
   readonly chosen: string;
+  readonly problem: Problem | undefined;
+  readonly isWrong: boolean;
   readonly write: (choice: string) => void;
 };
 
 /** One of a few words, all in sight. */
-export function ChoiceField({ label, choices, chosen, write }: Props) {
+export function ChoiceField({ label, choices, chosen, problem, isWrong, write }: Props) {
   const id = useId();
   return (
-    <fieldset className="field choice">
+    <fieldset className="field choice" data-wrong={isWrong} aria-describedby={`${id}-note`}>
       <legend>{label}</legend>
       <div className="choice-line">
         {choices.map((choice) => (
@@ -27,6 +31,7 @@ export function ChoiceField({ label, choices, chosen, write }: Props) {
           </label>
         ))}
       </div>
+      <FieldNote id={`${id}-note`} problem={problem} />
     </fieldset>
   );
 }

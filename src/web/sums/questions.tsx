@@ -66,6 +66,8 @@ function Field({
         label={label}
         choices={question.choices}
         chosen={chosen}
+        problem={problem}
+        isWrong={isWrong}
         write={(choice) => write(name, choice)}
       />
     );
