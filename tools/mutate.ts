@@ -1,6 +1,6 @@
 // `npm run mutate`: makes each constant of the formulas two per cent too large in turn, and counts
 // how many of these faults the checks of published values find. Run by hand; it takes a minute.
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import type { Check, isFromOutside, judge } from "../test/published/check.ts";
@@ -101,27 +101,48 @@ for (const file of files) {
   }
 }
 
+const lines: string[] = [];
+function say(text: string): void {
+  console.log(text);
+  lines.push(...text.split("\n"));
+}
+
 const placeOf = ({ file, line, raw, text }: Mutant) => `  ${file}:${line}  ${raw}  in  ${text}`;
-console.log(`Left out, ${leftOut.length} numbers:`);
+say(`Left out, ${leftOut.length} numbers:`);
 for (const reason of new Set(leftOut.map(([, why]) => why))) {
   const own = leftOut.filter(([, why]) => why === reason).map(([mutant]) => mutant);
-  console.log(`\n ${reason} (${own.length})\n${own.map(placeOf).join("\n")}`);
+  say(`\n ${reason} (${own.length})\n${own.map(placeOf).join("\n")}`);
 }
 const survivors = fates.filter(({ red }) => red === 0);
 const byHandOnly = fates.filter(({ red, redFromOutside }) => red > 0 && redFromOutside === 0);
-console.log(`\nNot found, ${survivors.length}:`);
-for (const { mutant } of survivors) console.log(placeOf(mutant));
-console.log(`\nFound only by a printed equation worked by hand, ${byHandOnly.length}:`);
-for (const { mutant } of byHandOnly) console.log(placeOf(mutant));
+say(`\nNot found, ${survivors.length}:`);
+for (const { mutant } of survivors) say(placeOf(mutant));
+say(`\nFound only by a printed equation worked by hand, ${byHandOnly.length}:`);
+for (const { mutant } of byHandOnly) say(placeOf(mutant));
 
 const found = fates.length - survivors.length;
-console.log(`\n${files.length} files, ${sound.allChecks.length} checks.`);
-console.log(`Found: ${percent(found, fates.length)}.`);
-console.log(
-  `By other people's figures alone: ${percent(found - byHandOnly.length, fates.length)}.`,
-);
-console.log(
+say(`\n${files.length} files, ${sound.allChecks.length} checks.`);
+say(`Found: ${percent(found, fates.length)}.`);
+say(`By other people's figures alone: ${percent(found - byHandOnly.length, fates.length)}.`);
+say(
   `Of all numbers, those left out counted as not found: ${percent(found, fates.length + leftOut.length)}.`,
 );
-console.log("The formula text beside each value is held to it by another test, not counted here.");
-for (const reason of unusedReasons()) console.log(`This reason leaves nothing out: ${reason}`);
+say("The formula text beside each value is held to it by another test, not counted here.");
+for (const reason of unusedReasons()) say(`This reason leaves nothing out: ${reason}`);
+
+writeFileSync(
+  `${root}docs/mutation.md`,
+  [
+    "# How many wrong constants would be found",
+    "",
+    "Written by `npm run mutate`: every number in the formulas is made 2 % larger, one at a time, and",
+    "the checks of `test/published` are run. A number is found when at least one check turns red.",
+    "",
+    `Run on ${new Date().toISOString().slice(0, 10)}.`,
+    "",
+    "```",
+    ...lines,
+    "```",
+    "",
+  ].join("\n"),
+);

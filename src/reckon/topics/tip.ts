@@ -27,7 +27,7 @@ const FIRM_LEAN_N = 200;
 export const tip = topic({
   name: "tip",
   title: "Load that tips a table",
-  tells: "how hard somebody may lean on an edge or corner before the far feet lift",
+  tells: "how hard somebody may lean on an edge or end before the far feet lift",
   asks: {
     mass: ask.mass("mass of the table as it stands", {
       least: 0.1,

@@ -1,6 +1,12 @@
 import type { Problem } from "../../worked/index.ts";
 import { Typeset } from "./typeset.tsx";
 
+/** What was read where the fault is, unless the reason quotes it anyway. */
+function readIn({ place, reason }: Problem): string {
+  const read = /“([^”]+)”/.exec(place)?.[1];
+  return read === undefined || reason.includes(read) ? "" : `“${read}”: `;
+}
+
 /** What is wrong with a field, said under it; empty while nothing is. */
 export function FieldNote(props: { readonly id: string; readonly problem: Problem | undefined }) {
   const { id, problem } = props;
@@ -8,6 +14,7 @@ export function FieldNote(props: { readonly id: string; readonly problem: Proble
     <p className="field-note" id={id}>
       {problem && (
         <>
+          {readIn(problem)}
           <Typeset text={problem.reason} />{" "}
           <b>
             <Typeset text={problem.remedy} />

@@ -33,9 +33,7 @@ export function Working({
       <Steps of={branches(stepsOf(worked, units))} />
       <End title="Low end" of={low} known={[worked]} units={units} />
       <End title="High end" of={high} known={low ? [worked, low] : [worked]} units={units} />
-      <p className="working-foot">
-        Formulas are in millimetres, newtons and kilograms; angles in radians.
-      </p>
+      <p className="working-foot">Formulas are in millimetres, newtons and kilograms.</p>
     </section>
   );
 }
