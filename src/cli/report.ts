@@ -74,7 +74,7 @@ const doubtsOf = ({ worked }: Result): readonly string[] => [
 
 /** The figure's chain, then what its range ends add to it. */
 function workingOf({ worked, low, high }: Result, units: LengthUnit): readonly string[] {
-  const ends = [low, high].filter((end) => end !== undefined && end !== worked);
+  const ends = [low, high].filter((end) => end !== undefined && end.value !== worked.value);
   const hasEnds = low?.value !== high?.value;
   return [
     ...printText(worked, units).split("\n"),

@@ -11,6 +11,7 @@ import {
 } from "../units/index.ts";
 import {
   type Caution,
+  commonPractice,
   derived,
   type Given,
   given,
@@ -107,21 +108,38 @@ export function finishAmount(
   });
 }
 
-export const finishCautions: readonly Caution[] = [
-  {
-    says: "Rags with oil in them heat by themselves and can catch fire within hours: spread them flat in one layer outdoors till hard, or drown them in a lidded metal can. Treat every oily rag so, tung and varnish too.",
-    source: published(
-      "Self-heating of oily rags",
-      "a university workshop's safety page and a finishing column",
-      "secondary",
-    ),
-  },
-  {
-    says: "Solvents: fresh air, no sparks, no pilot flame. Employers keep finishing rags in approved metal cans, emptied daily. The finish maker's sheet and local codes come first.",
-    source: published(
-      "Washington WAC 296-24-37013(3)",
-      "twin of 29 CFR 1910.107(g)(3)",
-      "secondary",
-    ),
-  },
-];
+const OILY_RAGS: Caution = {
+  says: "Rags with oil in them heat by themselves and can catch fire within hours: spread them flat in one layer outdoors till hard, or drown them in a lidded metal can. Treat every oily rag so, tung and varnish too.",
+  source: published(
+    "Self-heating of oily rags",
+    "a university workshop's safety page and a finishing column",
+    "secondary",
+  ),
+};
+
+const SOLVENTS: Caution = {
+  says: "Solvents: fresh air, no sparks, no pilot flame. Employers keep finishing rags in approved metal cans, emptied daily. The finish maker's sheet and local codes come first.",
+  source: published("Washington WAC 296-24-37013(3)", "twin of 29 CFR 1910.107(g)(3)", "secondary"),
+};
+
+const WATER: Caution = {
+  says: "Fresh air while it dries, and off the skin; some hold solvents or hardeners all the same. The finish maker's sheet comes first.",
+  source: commonPractice,
+};
+
+const PAINT: Caution = {
+  says: "Oil paint: its rags heat by themselves, spread them flat outdoors till hard. Furniture paint must be free of lead; old paint is tested before it is sanded.",
+  source: published("16 CFR 1303", "lead in paint, a CPSC page", "secondary"),
+};
+
+/** What stands beside an amount of finish: oily rags where there is oil, solvents where there are. */
+export function finishCautions(kind: FinishKind): readonly Caution[] {
+  switch (kind) {
+    case "water-borne":
+      return [WATER];
+    case "paint":
+      return [PAINT, SOLVENTS];
+    default:
+      return [OILY_RAGS, SOLVENTS];
+  }
+}

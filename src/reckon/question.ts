@@ -165,7 +165,10 @@ function boundsFault(
   units: LengthUnit,
 ) {
   const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY, whole } = bounds;
-  const show = (n: number) => printQuantity(n, unit, units);
+  const show = (n: number) =>
+    unit === "mm"
+      ? printLength(mm(n), { units, purpose: "about", feet: true })
+      : printQuantity(n, unit, units);
   const range = Number.isFinite(most)
     ? `Use ${show(least)} to ${show(most)}.`
     : `Use ${show(least)} or more.`;

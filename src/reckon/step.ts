@@ -1,7 +1,7 @@
 import { inches, type LengthUnit, mm, printLength, readLength } from "../units/index.ts";
 
-/** A figure, what stands before it and what behind: `- 12.5 GPa`. */
-const WRITTEN = /^(\s*[-+−]?\s*)(\d+(?:\.\d+)?|\.\d+)(.*)$/s;
+/** A figure, what stands before it, its power of ten, and what is behind: `- 12.5 GPa`, `1.5e6 psi`. */
+const WRITTEN = /^(\s*[-+−]?\s*)(\d+(?:[.,]\d+)?|[.,]\d+)(e[+-]?\d+)?(.*)$/is;
 
 /**
  * A text some steps up or down, kept in the unit it was written in: `30 kg` goes to `31 kg`,
@@ -22,13 +22,17 @@ export function stepped(
   if (isLength && isInInches(text, units)) return steppedInches(text, units, steps);
   const match = WRITTEN.exec(text);
   if (!match) return undefined;
-  const [, before = "", figure = "", behind = ""] = match;
-  const now = Number(figure) * (/[-−]/.test(before) ? -1 : 1);
-  const one = isLength ? metricStep(behind, now) : stepBySize(now);
-  const next = Math.round(now / one + steps) * one;
-  const whole = isWhole(one) ? next.toFixed(0) : String(Number(next.toFixed(6)));
-  return `${whole}${behind}`;
+  const [, before = "", figure = "", power = "", behind = ""] = match;
+  const now = Number(figure.replace(",", ".")) * (/[-−]/.test(before) ? -1 : 1);
+  const one = power ? 0.1 : isLength ? metricStep(behind, now) : stepBySize(now);
+  const next = (nextMark(now / one, steps) * one).toFixed(6);
+  const written = String(Number(next));
+  return `${figure.includes(",") ? written.replace(".", ",") : written}${power}${behind}`;
 }
+
+/** From between two marks the next one is one step away; from on a mark, a whole one. */
+const nextMark = (at: number, steps: number): number =>
+  (steps > 0 ? Math.floor(at + 1e-9) : Math.ceil(at - 1e-9)) + steps;
 
 const isInInches = (text: string, units: LengthUnit): boolean =>
   /["'″′/¼-¾⅐-⅞]|in|ft|feet|foot|thou/i.test(text) || (units === "inch" && !/m\s*$/i.test(text));
@@ -38,7 +42,7 @@ function steppedInches(text: string, units: LengthUnit, steps: number): string |
   const read = readLength(text, units);
   if (!read.ok) return undefined;
   const parts = Math.abs(read.value) < inches(0.25) ? 64 : 16;
-  const next = inches((Math.round((read.value / inches(1)) * parts) + steps) / parts);
+  const next = inches(nextMark((read.value / inches(1)) * parts, steps) / parts);
   return printLength(mm(next), { units: "inch", feet: /['′]|ft|feet|foot/i.test(text) });
 }
 
@@ -55,5 +59,3 @@ function stepBySize(now: number): number {
   if (size === 0 || (size >= 1 && size < 200)) return 1;
   return 10 ** (Math.floor(Math.log10(size)) - 1);
 }
-
-const isWhole = (n: number) => Number.isInteger(n);

@@ -3,9 +3,18 @@ import type { LengthUnit } from "./length.ts";
 
 /**
  * What a printed length is for; it sets how finely it is rounded. `about` is for what is known only
- * roughly; `bit` is the nearest size of a drill, `clearance` the next one that lets it pass.
+ * roughly, `enough` the same rounded up, for what is bought, `safe` rounded down, for what is trusted;
+ * `bit` is the nearest size of a drill, `clearance` the next one that lets it pass.
  */
-export type Purpose = "rough" | "layout" | "fit" | "about" | "bit" | "clearance";
+export type Purpose =
+  | "rough"
+  | "layout"
+  | "fit"
+  | "about"
+  | "enough"
+  | "safe"
+  | "bit"
+  | "clearance";
 
 export type LengthStyle = {
   readonly units: LengthUnit;
@@ -39,18 +48,23 @@ const HIDDEN_MM = 0.1;
 const nearest = (n: number): number => Math.floor(n + 0.5 + 1e-9);
 
 const upward = (n: number): number => Math.ceil(n - 1e-9);
+const downward = (n: number): number => Math.floor(n + 1e-9);
 const always = (n: number) => () => n;
+
+const about: Rounding = {
+  inch: (size) => (size < MM_PER_INCH / 8 ? 64 : size < 2 * MM_PER_INCH ? 32 : 16),
+  metric: (size) => (size < 5 ? 0.1 : size < 50 ? 0.5 : 1),
+  round: nearest,
+  isShaded: false,
+};
 
 const roundings: Readonly<Record<Purpose, Rounding>> = {
   rough: { inch: always(16), metric: always(1), round: nearest, isShaded: true },
   layout: { inch: always(32), metric: always(0.5), round: nearest, isShaded: true },
   fit: { inch: always(64), metric: always(0.1), round: nearest, isShaded: true },
-  about: {
-    inch: (size) => (size < MM_PER_INCH / 8 ? 64 : size < 2 * MM_PER_INCH ? 32 : 16),
-    metric: (size) => (size < 5 ? 0.1 : size < 50 ? 0.5 : 1),
-    round: nearest,
-    isShaded: false,
-  },
+  about,
+  enough: { ...about, round: upward },
+  safe: { ...about, round: downward },
   bit: { inch: always(64), metric: always(0.1), round: nearest, isShaded: false },
   clearance: { inch: always(64), metric: always(0.1), round: upward, isShaded: false },
 };
@@ -86,7 +100,7 @@ function inchParts(size: number, purpose: Purpose, feet = false): Unsigned {
   const { inch, round, isShaded } = roundings[purpose];
   const denominator = inch(size);
   // Judged once rounded: 0.016 would read back as more than 1/64 and then print as that.
-  const thousandths = nearest((size / MM_PER_INCH) * 1000);
+  const thousandths = round((size / MM_PER_INCH) * 1000);
   if ((purpose === "fit" || purpose === "about") && thousandths < 1000 / 64) {
     const whole = decimal(thousandths / 1000, 3);
     return { feet: undefined, whole, fraction: undefined, unit: "″", shade: undefined };

@@ -19,34 +19,49 @@ function significant(n: number, digits: number): string {
   return decimal(Number(n.toPrecision(digits)), Math.min(places, 12));
 }
 
-/** `d` is how many figures count: three, or two where a value is known only about. */
-type Printer = (value: number, d: number) => string;
+/** `f` writes the figures that count: three, or two where a value is known only about. */
+type Printer = (value: number, f: (n: number) => string) => string;
+
+/** Two figures, rounded towards what is safe to buy or to trust where that matters. */
+const figures: Partial<Readonly<Record<Purpose, (n: number) => string>>> = {
+  about: (n) => significant(n, 2),
+  enough: (n) => significant(atTwoFigures(n, Math.ceil), 2),
+  safe: (n) => significant(atTwoFigures(n, Math.floor), 2),
+};
+
+/** The size cut to two figures one way or the other; a hair of slack keeps what is round as it is. */
+function atTwoFigures(n: number, round: (n: number) => number): number {
+  if (n === 0) return 0;
+  const unit = 10 ** (Math.floor(Math.log10(Math.abs(n))) - 1);
+  const hair = round === Math.ceil ? -1e-9 : 1e-9;
+  return Math.sign(n) * round(Math.abs(n) / unit + hair) * unit;
+}
 
 /** Rounding is chosen here, by quantity; values themselves are never rounded. */
 const metric: Readonly<Record<Exclude<UnitName, "mm">, Printer>> = {
   "mm²": (v) => `${significant(v, 4)} mm²`,
   "mm⁴": (v) => `${significant(v, 4)} mm⁴`,
-  "m²": (v, d) => `${significant(v, d)} m²`,
-  "m³": (v, d) => `${significant(v, d)} m³`,
-  l: (v, d) => (Math.abs(v) < 1 ? `${significant(v * 1000, d)} ml` : `${significant(v, d)} l`),
-  "m²/l": (v, d) => `${significant(v, d)} m²/l`,
+  "m²": (v, f) => `${f(v)} m²`,
+  "m³": (v, f) => `${f(v)} m³`,
+  l: (v, f) => (Math.abs(v) < 1 ? `${f(v * 1000)} ml` : `${f(v)} l`),
+  "m²/l": (v, f) => `${f(v)} m²/l`,
   "bd ft": (v) => `${decimal(v, 2)} bd ft`,
-  kg: (v, d) => `${significant(v, d)} kg`,
+  kg: (v, f) => `${f(v)} kg`,
   "kg/m³": (v) => `${decimal(v, 0)} kg/m³`,
-  N: (v, d) => `${significant(v, d)} N (${significant(v / STANDARD_GRAVITY, d)} kg)`,
-  "N/mm": (v, d) => `${significant(v, d)} N/mm`,
-  N·mm: (v, d) => `${significant(v / 1000, d)} N·m`,
-  "N/mm²": (v, d) => `${significant(v, d)} N/mm²`,
+  N: (v, f) => `${f(v)} N (${f(v / STANDARD_GRAVITY)} kg)`,
+  "N/mm": (v, f) => `${f(v)} N/mm`,
+  N·mm: (v, f) => `${f(v / 1000)} N·m`,
+  "N/mm²": (v, f) => `${f(v)} N/mm²`,
   "°": (v) => `${decimal(v, 2)}°`,
   "°C": (v) => `${decimal(v, 1)} °C`,
   "% RH": (v) => `${decimal(v, 1)} % RH`,
   "% MC": (v) => `${decimal(v, 1)} % MC`,
-  "%": (v, d) => `${significant(v, d)} %`,
+  "%": (v, f) => `${f(v)} %`,
   "per % MC": (v) => significant(v, 3),
   "1": (v) => significant(v, 4),
   pieces: (v) => decimal(v, 2),
   rpm: (v) => `${tens(v)} rpm`,
-  "m/s": (v, d) => `${significant(v, d)} m/s`,
+  "m/s": (v, f) => `${f(v)} m/s`,
 };
 
 const tens = (v: number) => decimal(Math.floor(v / 10 + 1e-9) * 10, 0);
@@ -54,24 +69,21 @@ const tens = (v: number) => decimal(Math.floor(v / 10 + 1e-9) * 10, 0);
 const imperial: Partial<typeof metric> = {
   "mm²": (v) => `${significant(v / 25.4 ** 2, 4)} sq in`,
   "mm⁴": (v) => `${significant(v / 25.4 ** 4, 4)} in⁴`,
-  "m²": (v, d) => `${significant(v / SQUARE_M_PER_SQUARE_FOOT, d)} sq ft`,
-  "m³": (v, d) => `${significant(v / (25.4 * 12) ** 3 / 1e-9, d)} cu ft`,
-  l: (v, d) => {
+  "m²": (v, f) => `${f(v / SQUARE_M_PER_SQUARE_FOOT)} sq ft`,
+  "m³": (v, f) => `${f(v / (25.4 * 12) ** 3 / 1e-9)} cu ft`,
+  l: (v, f) => {
     const ounces = (v / LITRES_PER_US_GALLON) * 128;
-    return Math.abs(ounces) < 32
-      ? `${significant(ounces, d)} fl oz`
-      : `${significant(ounces / 32, d)} qt`;
+    return Math.abs(ounces) < 32 ? `${f(ounces)} fl oz` : `${f(ounces / 32)} qt`;
   },
-  "m²/l": (v, d) =>
-    `${significant((v * LITRES_PER_US_GALLON) / SQUARE_M_PER_SQUARE_FOOT, d)} sq ft/gal`,
-  kg: (v, d) => `${significant(v / KG_PER_POUND, d)} lb`,
+  "m²/l": (v, f) => `${f((v * LITRES_PER_US_GALLON) / SQUARE_M_PER_SQUARE_FOOT)} sq ft/gal`,
+  kg: (v, f) => `${f(v / KG_PER_POUND)} lb`,
   "kg/m³": (v) => `${decimal((v / KG_PER_POUND) * (25.4 * 12) ** 3 * 1e-9, 1)} lb/cu ft`,
-  N: (v, d) => `${significant(v / NEWTONS_PER_POUND_FORCE, d)} lb`,
-  "N/mm": (v, d) => `${significant((v * 25.4) / NEWTONS_PER_POUND_FORCE, d)} lb/in`,
-  N·mm: (v, d) => `${significant(v / NEWTONS_PER_POUND_FORCE / 25.4, d)} in-lb`,
-  "N/mm²": (v, d) => `${significant(v / MPA_PER_PSI, d)} psi`,
+  N: (v, f) => `${f(v / NEWTONS_PER_POUND_FORCE)} lb`,
+  "N/mm": (v, f) => `${f((v * 25.4) / NEWTONS_PER_POUND_FORCE)} lb/in`,
+  N·mm: (v, f) => `${f(v / NEWTONS_PER_POUND_FORCE / 25.4)} in-lb`,
+  "N/mm²": (v, f) => `${f(v / MPA_PER_PSI)} psi`,
   "°C": (v) => `${decimal(v * 1.8 + 32, 1)} °F`,
-  "m/s": (v, d) => `${significant((v / (25.4 * 12)) * 60000, d)} ft/min`,
+  "m/s": (v, f) => `${f((v / (25.4 * 12)) * 60000)} ft/min`,
 };
 
 /**
@@ -90,7 +102,7 @@ export function printQuantity(
 ): string {
   if (unit === "mm") return printLength(mm(value), { units, purpose });
   const printer = (units === "inch" ? imperial[unit] : undefined) ?? metric[unit];
-  return printer(value, purpose === "about" ? 2 : 3);
+  return printer(value, figures[purpose] ?? ((n) => significant(n, 3)));
 }
 
 /** The number alone in its inside unit, as shown inside a formula: six figures at most. */

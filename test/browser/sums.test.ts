@@ -245,6 +245,25 @@ describe("everybody can use it", () => {
     });
   }
 
+  test("on a phone no field that takes the focus hides under the headline", async () => {
+    const page = await latewood.open({ width: 390, height: 844 });
+    for (const topic of ["cup", "tip", "finish"]) {
+      await page.goto(`${latewood.url()}#/${topic}`);
+      await page.locator("main h1").waitFor();
+      await page.locator("main input").first().focus();
+      for (let i = 0; i < 8; i++) {
+        await page.keyboard.press("Tab");
+        const covered = await page.evaluate(() => {
+          const field = document.activeElement;
+          const strip = document.querySelector(".headline");
+          if (!(field instanceof HTMLInputElement) || field.type === "radio" || !strip) return 0;
+          return field.getBoundingClientRect().bottom - strip.getBoundingClientRect().top;
+        });
+        expect(covered, topic).toBeLessThanOrEqual(0);
+      }
+    }
+  });
+
   test("what can be touched is large enough for a finger", async () => {
     const page = await latewood.open({ width: 360, height: 740 });
     const small = await page

@@ -37,10 +37,10 @@ export const wildTexts = [
     finish: { kind: "oil", coats: "3", area: "9999 m²" },
   },
   {
-    movement: { species: "white oak", width: "1/64 in", from: "8 %", to: "8 %" },
+    movement: { species: "white oak", width: "3/64 in", from: "8 %", to: "8 %" },
     cup: {
       species: "white oak",
-      width: "0.1 mm",
+      width: "1 mm",
       thickness: "3000 mm",
       pith: "118 7/64 in",
       from: "8 %",

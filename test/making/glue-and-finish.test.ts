@@ -17,7 +17,7 @@ import {
   spreadingRate,
 } from "../../src/making/index.ts";
 import { count, coverage, mm, mpa, newtons, pct, squareM } from "../../src/units/index.ts";
-import { cite, Problem } from "../../src/worked/index.ts";
+import { type Caution, cite, Problem } from "../../src/worked/index.ts";
 import { expectNear } from "../kit/near.ts";
 import { between, some } from "../kit/sizes.ts";
 
@@ -112,16 +112,23 @@ describe("finish", () => {
   });
 });
 
-test.each([
+test.each<readonly [string, readonly Caution[]]>([
   ["lathe", latheCautions],
   ["router", routerCautions],
   ["octagon", octagonCautions],
   ["clamps", clampCautions],
-  ["finish", finishCautions],
+  ...finishKinds.map((kind) => [kind, finishCautions(kind)] as const),
 ])("%s: every caution is said plainly, with who says so", (_, cautions) => {
   expect(cautions.length).toBeGreaterThan(0);
   for (const { says, source } of cautions) {
     expect(says).toMatch(/^[A-Z].{20,}\.$/);
     expect(cite(source).length).toBeGreaterThan(10);
   }
+});
+
+test("oily rags are warned of wherever there is oil, and nowhere else", () => {
+  const warned = finishKinds.filter((kind) =>
+    finishCautions(kind).some(({ says }) => /rags.*heat by themselves/i.test(says)),
+  );
+  expect(warned).toEqual(["varnish", "oil", "hard-wax oil", "paint"]);
 });

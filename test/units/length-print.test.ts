@@ -49,8 +49,26 @@ describe("what was printed reads back", () => {
 
   test("to within half of the step it was printed in, or one step up for what must pass", () => {
     const half = {
-      inch: { rough: 32, layout: 64, fit: 128, about: 32, bit: 128, clearance: 64 },
-      mm: { rough: 0.5, layout: 0.25, fit: 0.05, about: 0.5, bit: 0.05, clearance: 0.1 },
+      inch: {
+        rough: 32,
+        layout: 64,
+        fit: 128,
+        about: 32,
+        enough: 16,
+        safe: 16,
+        bit: 128,
+        clearance: 64,
+      },
+      mm: {
+        rough: 0.5,
+        layout: 0.25,
+        fit: 0.05,
+        about: 0.5,
+        enough: 1,
+        safe: 1,
+        bit: 0.05,
+        clearance: 0.1,
+      },
     };
     fc.assert(
       fc.property(numbers, style, (n, how) => {
@@ -58,7 +76,8 @@ describe("what was printed reads back", () => {
         const step = how.units === "mm" ? half.mm[purpose] : 25.4 / half.inch[purpose];
         const off = Math.abs(readBack(printLength(mm(n), how), how.units)) - Math.abs(n);
         expect(Math.abs(off)).toBeLessThanOrEqual(step + 1e-6);
-        if (purpose === "clearance") expect(off).toBeGreaterThan(-1e-6);
+        if (purpose === "clearance" || purpose === "enough") expect(off).toBeGreaterThan(-1e-6);
+        if (purpose === "safe") expect(off).toBeLessThan(1e-6);
       }),
       { numRuns: 5000 },
     );

@@ -5,7 +5,7 @@ import { ask, choice, optionally, timber } from "../question.ts";
 import { CUP_SPREAD, withFactorSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 
-const short = { least: 0.1, most: 3000 };
+const short = { least: 1, most: 3000 };
 
 export const cup = topic({
   name: "cup",

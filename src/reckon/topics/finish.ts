@@ -72,19 +72,25 @@ export const finish = topic({
     return {
       results: [
         coverage
-          ? { name: "amount", worked: likely, purpose: "about" }
-          : { name: "amount", worked: likely, low: amount("most"), high: likely, purpose: "about" },
+          ? { name: "amount", worked: likely, purpose: "enough" }
+          : {
+              name: "amount",
+              worked: likely,
+              low: amount("most"),
+              high: likely,
+              purpose: "enough",
+            },
       ],
       remarks: [
         ...(area ? ["Reckoned from the surface: sizes and how many are not used."] : []),
         ...(coverage
           ? []
           : [
-              "Coverage is from memory: the tin's own figure is better. The first figure is enough in every case.",
+              "Coverage is from memory: the tin's own figure is better. The first figure takes the poorer of the range.",
             ]),
         "The first coat on bare, open-pored wood takes more.",
       ],
-      cautions: finishCautions,
+      cautions: finishCautions(kind),
     };
   },
 });

@@ -18,7 +18,7 @@ export const movement = topic({
   asks: {
     species: timber(),
     width: ask.length("width across the grain", {
-      least: 0.1,
+      least: 1,
       most: 20000,
       example: { inch: '36"', mm: "900 mm" },
     }),

@@ -55,7 +55,7 @@ export const screw = topic({
     const sideways = isDeep ? lateralLoad("screw", species, chosen.diameter) : undefined;
     return {
       results: [
-        { name: "allowed", worked: screwWithdrawalAllowed(pull), purpose: "about" },
+        { name: "allowed", worked: screwWithdrawalAllowed(pull), purpose: "safe" },
         {
           name: "lead-hole",
           worked: leadHole(chosen.root, species.isSoftwood),
@@ -73,7 +73,7 @@ export const screw = topic({
                 name: "sideways",
                 says: "sideways load at which it starts to give: not a safe load",
                 worked: sideways,
-                purpose: "about" as const,
+                purpose: "safe" as const,
               },
             ]
           : []),

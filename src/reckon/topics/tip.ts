@@ -98,7 +98,7 @@ export const tip = topic({
               name,
               says: `load on the ${name} that tips it`,
               worked: tippingLoad(mass, holding, reach),
-              purpose: "about" as const,
+              purpose: "safe" as const,
             },
           ]
         : [],
@@ -110,7 +110,7 @@ export const tip = topic({
       name: "push",
       says: `level push ${way} that tips it, feet blocked`,
       worked,
-      purpose: "about" as const,
+      purpose: "safe" as const,
     }));
     const weakest = loads.map((l) => l.worked).sort((a, b) => a.value - b.value)[0];
     return {

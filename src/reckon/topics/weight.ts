@@ -5,7 +5,7 @@ import { ask, optionally, timber } from "../question.ts";
 import { MASS_SPREAD, withBoardSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 
-const size = { least: 0.1, most: 20000 };
+const size = { least: 1, most: 20000 };
 
 export const weight = topic({
   name: "weight",

@@ -25,14 +25,16 @@ export function Working({
   readonly units: LengthUnit;
 }) {
   const { worked, low, high } = result;
+  // An end that is the figure itself tells nothing new.
+  const apart = (end: Worked | undefined) => (end?.value === worked.value ? undefined : end);
   return (
     <section className="working" aria-labelledby="working-title">
       <h2 id="working-title">
         Working <span>{result.says ?? worked.says}</span>
       </h2>
       <Steps of={branches(stepsOf(worked, units))} />
-      <End title="Low end" of={low} known={[worked]} units={units} />
-      <End title="High end" of={high} known={low ? [worked, low] : [worked]} units={units} />
+      <End title="Low end" of={apart(low)} known={[worked]} units={units} />
+      <End title="High end" of={apart(high)} known={low ? [worked, low] : [worked]} units={units} />
       <p className="working-foot">Formulas are in millimetres, newtons and kilograms.</p>
     </section>
   );
