@@ -55,6 +55,9 @@ export type Species = {
 
 type Known = "read" | "memory" | "derived" | "trade";
 
+/** European rows are general knowledge of those woods; the handbook does not print them. */
+const EUROPEAN = published("European timbers", "general knowledge, no table", "memory");
+
 function sourceOf(known: Known, place: string): Source {
   switch (known) {
     case "read":
@@ -62,7 +65,7 @@ function sourceOf(known: Known, place: string): Source {
     case "memory":
       return handbook(place, "memory");
     case "derived":
-      return derived("from shrinkage, itself from memory, by C = S/(3000 − 20·S)");
+      return handbook("total shrinkage, turned by C = S/(3000 − 20·S)", "memory");
     case "trade":
       return published(
         "German timber trade",
@@ -74,6 +77,7 @@ function sourceOf(known: Known, place: string): Source {
 
 function speciesOf(row: Row): Species {
   const known = (column: string) => row[column] as Known;
+  const isEuropean = row.group === "European";
   const isImported = row.group !== "hardwood" && row.group !== "softwood";
   const name = row.name ?? "";
   const entry = <V extends number>(
@@ -86,12 +90,14 @@ function speciesOf(row: Row): Species {
     const value = figure(row, column);
     return value === undefined ? undefined : given(`${says}, ${name}`, mint(value), unit, source);
   };
-  const gravity = sourceOf(known("k_G"), isImported ? "Table 5-5b" : "Table 5-3b");
-  const gravity12 =
-    row.G_12_is === "computed" ? derived("from the printed green value, by Eq 4-11") : gravity;
-  const shrinkage = sourceOf(known("k_S"), isImported ? "Table 4-4" : "Table 4-3");
-  const coefficient = sourceOf(known("k_C"), "Table 13-5");
-  const strength = sourceOf(known("k_mech"), isImported ? "Table 5-5b" : "Table 5-3a");
+  const from = (column: string, place: string): Source =>
+    isEuropean && known(column) === "memory" ? EUROPEAN : sourceOf(known(column), place);
+  const gravity = from("k_G", isImported ? "Table 5-5b" : "Table 5-3b");
+  const isWorkedOut = row.G_12_is === "computed" && known("k_G") === "read";
+  const gravity12 = isWorkedOut ? derived("from the printed green value, by Eq 4-11") : gravity;
+  const shrinkage = from("k_S", isImported ? "Table 4-4" : "Table 4-3");
+  const coefficient = from("k_C", "Table 13-5");
+  const strength = from("k_mech", isImported ? "Table 5-5b" : "Table 5-3a");
   return {
     key: row.key ?? "",
     name,

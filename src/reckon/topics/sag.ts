@@ -154,12 +154,16 @@ const HALF_OF_IT = 30;
 
 /** What will break must not be built; the strength is the mean of clear wood, a board may have less. */
 function judgeStrength(used: Worked<Pct>): Finding {
-  const verdict = used.value >= LASTING ? "fails" : used.value >= HALF_OF_IT ? "watch" : "ok";
+  const isKnown = unprovenOf(used).length === 0;
+  const verdict =
+    used.value >= LASTING ? "fails" : used.value >= HALF_OF_IT || !isKnown ? "watch" : "ok";
   const says = {
     fails:
       "It breaks, at once or in time: a load that stays breaks wood at about six tenths of its strength.",
     watch:
-      "More than half of what it bears for years, and boards with knots or slanting grain bear less.",
+      used.value < HALF_OF_IT
+        ? "It bears the load, so far as a strength from memory can tell."
+        : "More than half of what it bears for years, and boards with knots or slanting grain bear less.",
     ok: "It bears the load.",
   }[verdict];
   return { id: "sag/strength", group: "Strength", verdict, says, why: [used], lights: [] };
