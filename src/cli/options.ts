@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
-import { onSide, type Topic } from "../reckon/index.ts";
+import { onSide } from "../asking/index.ts";
+import type { Topic } from "../reckon/index.ts";
 import type { LengthUnit } from "../units/index.ts";
 import { Problem } from "../worked/index.ts";
 

@@ -1,4 +1,5 @@
-import { type Answer, onSide, type Result, type Topic } from "../reckon/index.ts";
+import { onSide } from "../asking/index.ts";
+import type { Answer, Result, Topic } from "../reckon/index.ts";
 import { type LengthUnit, printQuantity } from "../units/index.ts";
 import { cite, type Given, notesOf, type Problem, printText, unprovenOf } from "../worked/index.ts";
 import type { Io } from "./io.ts";

@@ -1,4 +1,4 @@
-export { onSide, type Question, timberGroups, timberNamed } from "./question.ts";
+export { onSide, type Question, timberGroups, timberNamed } from "../asking/index.ts";
 export {
   type Answer,
   type Outcome,

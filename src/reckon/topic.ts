@@ -1,6 +1,6 @@
+import { type Answers, type Asks, onSide } from "../asking/index.ts";
 import { type LengthUnit, type Purpose, printQuantity, type UnitName } from "../units/index.ts";
 import { type Caution, type Finding, Problem, problemAt, type Worked } from "../worked/index.ts";
-import { type Answers, type Asks, onSide } from "./question.ts";
 
 /** One figure of an answer; where the truth is a range, with its ends. */
 export type Result = {

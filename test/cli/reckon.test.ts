@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { onSide, type Topic, topics } from "../../src/reckon/index.ts";
+import { onSide } from "../../src/asking/index.ts";
+import { type Topic, topics } from "../../src/reckon/index.ts";
 import type { LengthUnit } from "../../src/units/index.ts";
 import { type AnswerLine, hear } from "../kit/cli.ts";
 

@@ -1,4 +1,5 @@
-import { onSide, type Topic, topics } from "../../src/reckon/index.ts";
+import { onSide } from "../../src/asking/index.ts";
+import { type Topic, topics } from "../../src/reckon/index.ts";
 import {
   type DimensionName,
   dimensions,

@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import type { Answer, Question, Topic } from "../../src/reckon/index.ts";
+import type { Question } from "../../src/asking/index.ts";
+import type { Answer, Topic } from "../../src/reckon/index.ts";
 import type { LengthUnit, UnitName } from "../../src/units/index.ts";
 import { allSpecies } from "../../src/wood/index.ts";
 import type { Worked } from "../../src/worked/index.ts";

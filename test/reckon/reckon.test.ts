@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { onSide } from "../../src/asking/index.ts";
 import {
   type Outcome,
-  onSide,
   openingTexts,
   reckon,
   type Topic,

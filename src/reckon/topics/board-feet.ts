@@ -1,3 +1,4 @@
+import { ask } from "../../asking/index.ts";
 import {
   boardFeetOf,
   boardVolume,
@@ -5,7 +6,6 @@ import {
   surfaceMeasure,
   tallyBoardFeet,
 } from "../../stock/index.ts";
-import { ask } from "../question.ts";
 import { topic } from "../topic.ts";
 
 const size = { least: 1, most: 20000 };

@@ -1,3 +1,4 @@
+import { ask, choice, optionally } from "../../asking/index.ts";
 import {
   clampCautions,
   clampCoverage,
@@ -9,7 +10,6 @@ import {
   clampsWanted,
   gluePressure,
 } from "../../making/index.ts";
-import { ask, choice, optionally } from "../question.ts";
 import { topic } from "../topic.ts";
 
 const size = { least: 1, most: 20000 };

@@ -1,7 +1,7 @@
+import { ask, choice, optionally, timber } from "../../asking/index.ts";
 import { mm } from "../../units/index.ts";
 import { boardCup, faceWidthChange, pithBelow } from "../../wood/index.ts";
 import { derived, Problem, work } from "../../worked/index.ts";
-import { ask, choice, optionally, timber } from "../question.ts";
 import { CUP_SPREAD, withFactorSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 

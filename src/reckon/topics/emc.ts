@@ -1,6 +1,6 @@
+import { ask, optionally } from "../../asking/index.ts";
 import { equilibriumMoisture, humidityFor } from "../../wood/index.ts";
 import { Problem } from "../../worked/index.ts";
-import { ask, optionally } from "../question.ts";
 import { topic } from "../topic.ts";
 
 export const emc = topic({

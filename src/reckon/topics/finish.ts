@@ -1,3 +1,4 @@
+import { ask, choice, optionally } from "../../asking/index.ts";
 import {
   finishAmount,
   finishCautions,
@@ -6,7 +7,6 @@ import {
   spreadingRate,
 } from "../../making/index.ts";
 import { Problem } from "../../worked/index.ts";
-import { ask, choice, optionally } from "../question.ts";
 import { topic } from "../topic.ts";
 
 const size = { least: 1, most: 20000 };

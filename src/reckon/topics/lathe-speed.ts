@@ -1,6 +1,6 @@
+import { ask } from "../../asking/index.ts";
 import { latheCautions, latheSpeed, slenderness, turningStages } from "../../making/index.ts";
 import { Problem } from "../../worked/index.ts";
-import { ask } from "../question.ts";
 import { topic } from "../topic.ts";
 
 export const latheSpeedTopic = topic({

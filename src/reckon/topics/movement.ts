@@ -1,3 +1,4 @@
+import { ask, timber } from "../../asking/index.ts";
 import type { Pct } from "../../units/index.ts";
 import {
   coefficientAt,
@@ -7,7 +8,6 @@ import {
   widthChangeByShrinkage,
 } from "../../wood/index.ts";
 import type { Given } from "../../worked/index.ts";
-import { ask, timber } from "../question.ts";
 import { MOVEMENT_SPREAD, withBoardSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 

@@ -1,3 +1,4 @@
+import { ask, optionally } from "../../asking/index.ts";
 import {
   cornerDepth,
   fenceToBlade,
@@ -9,7 +10,6 @@ import {
   swingOfSquare,
 } from "../../making/index.ts";
 import { Problem } from "../../worked/index.ts";
-import { ask, optionally } from "../question.ts";
 import { type Show, topic } from "../topic.ts";
 
 const size = { least: 5, most: 1000 };

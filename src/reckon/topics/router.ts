@@ -1,3 +1,4 @@
+import { ask } from "../../asking/index.ts";
 import {
   depthOfPass,
   passLimit,
@@ -6,7 +7,6 @@ import {
   routerPasses,
   routerSpeed,
 } from "../../making/index.ts";
-import { ask } from "../question.ts";
 import { topic } from "../topic.ts";
 
 export const router = topic({

@@ -1,3 +1,4 @@
+import { ask, choice, optionally, timber } from "../../asking/index.ts";
 import {
   bendingStress,
   momentUnderPoint,
@@ -21,7 +22,6 @@ import {
   type Worked,
   work,
 } from "../../worked/index.ts";
-import { ask, choice, optionally, timber } from "../question.ts";
 import { STIFFNESS_SPREAD, withInverseSpread } from "../spread.ts";
 import { type Result, topic } from "../topic.ts";
 

@@ -1,3 +1,4 @@
+import { ask, choice, timber } from "../../asking/index.ts";
 import {
   lateralLoad,
   leadHole,
@@ -8,7 +9,6 @@ import {
   shankHole,
 } from "../../wood/index.ts";
 import { commonPractice, Problem } from "../../worked/index.ts";
-import { ask, choice, timber } from "../question.ts";
 import { topic } from "../topic.ts";
 
 export const screw = topic({

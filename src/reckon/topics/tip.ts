@@ -1,3 +1,4 @@
+import { ask } from "../../asking/index.ts";
 import { edgeReach, footHolding, tippingLoad, tippingPush } from "../../mechanics/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import {
@@ -10,7 +11,6 @@ import {
   published,
   type Worked,
 } from "../../worked/index.ts";
-import { ask } from "../question.ts";
 import { type Show, topic } from "../topic.ts";
 
 const size = { least: 1, most: 10000 };

@@ -1,7 +1,7 @@
+import { ask, optionally, timber } from "../../asking/index.ts";
 import { boardVolume } from "../../stock/index.ts";
 import { density, gravityAt, greatestMoisture, mass, typicalGravityAt } from "../../wood/index.ts";
 import { Problem } from "../../worked/index.ts";
-import { ask, optionally, timber } from "../question.ts";
 import { MASS_SPREAD, withBoardSpread } from "../spread.ts";
 import { topic } from "../topic.ts";
 

@@ -1,10 +1,5 @@
-import {
-  onSide,
-  type Question,
-  type Topic,
-  timberGroups,
-  timberNamed,
-} from "../../reckon/index.ts";
+import { onSide, type Question, timberGroups, timberNamed } from "../../asking/index.ts";
+import type { Topic } from "../../reckon/index.ts";
 import { type LengthUnit, printQuantity } from "../../units/index.ts";
 import type { Given, Problem } from "../../worked/index.ts";
 import { ChoiceField } from "../controls/choice-field.tsx";
