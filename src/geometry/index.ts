@@ -1,1 +1,16 @@
+export { type Frame, frameOf, into, outOf, turnedOut } from "./frame.ts";
 export { convexHull, distanceInside, type PlanPoint } from "./plan.ts";
+export {
+  type Bulk,
+  box,
+  bulkOf,
+  type Convex,
+  clipped,
+  difference,
+  noBulk,
+  type Plane,
+  planesOf,
+  prism,
+  sumBulk,
+} from "./polyhedron.ts";
+export { cross, dot, minus, norm, plus, times, unit, type Vec3 } from "./vec.ts";

@@ -1,0 +1,20 @@
+/** A point or direction in space: right, away, up of whatever frame it is said to be in [mm]. */
+export type Vec3 = readonly [number, number, number];
+
+export const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+export const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const times = (a: Vec3, k: number): Vec3 => [a[0] * k, a[1] * k, a[2] * k];
+export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const cross = (a: Vec3, b: Vec3): Vec3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+export const norm = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
+
+/** The same direction, of length 1. */
+export function unit(a: Vec3): Vec3 {
+  const size = norm(a);
+  if (!(size > 0)) throw new Error("a direction needs a length");
+  return times(a, 1 / size);
+}

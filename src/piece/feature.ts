@@ -1,0 +1,113 @@
+import type { Vec3 } from "../geometry/index.ts";
+import type { Mm } from "../units/index.ts";
+import type { Face, Key } from "./part.ts";
+
+/** From one size to another along an axis of the part [mm]. */
+export type Span = readonly [Mm, Mm];
+
+/** What is worked on a blank, in part coordinates. */
+export type Feature = Tenon | Mortise | Taper | Bevel | Rebate | Bore | ScrewSlot;
+
+/** The wood left at an end, its shoulders cut away round about. */
+export type Tenon = {
+  readonly feature: "tenon";
+  readonly key: Key;
+  readonly end: "left" | "right";
+  /** from shoulder to tip, along its outer cheek where it is mitred [mm] */
+  readonly length: Mm;
+  /** across the width of the part */
+  readonly y: Span;
+  /** through its thickness */
+  readonly z: Span;
+  /** a shorter step beside it, up to the upper edge */
+  readonly haunch: Haunch | undefined;
+  /** a tip cut at 45°, short towards the back */
+  readonly isMitred: boolean;
+};
+
+export type Haunch = {
+  /** how far it reaches into the other part, at its root [mm] */
+  readonly length: Mm;
+  /** a sloped one runs out to nothing at the edge, and does not show */
+  readonly isSloped: boolean;
+};
+
+/** The hole for a tenon: a box sunk from a long face, and the haunch's socket out to the left end. */
+export type Mortise = {
+  readonly feature: "mortise";
+  readonly key: Key;
+  readonly face: Exclude<Face, "left" | "right">;
+  /** along the grain */
+  readonly x: Span;
+  /** across the face: in z for an edge, in y for the show face or back */
+  readonly across: Span;
+  /** [mm] */
+  readonly depth: Mm;
+  readonly haunch: Haunch | undefined;
+};
+
+/** A long face planed away in a straight slope from `from` to the right end. */
+export type Taper = {
+  readonly feature: "taper";
+  readonly key: Key;
+  readonly face: Exclude<Face, "left" | "right">;
+  /** where it starts, along the grain [mm] */
+  readonly from: Mm;
+  /** how much is gone at the right end [mm] */
+  readonly depth: Mm;
+};
+
+/** An end sawn aslant: square at the back, running in towards the show face. */
+export type Bevel = {
+  readonly feature: "bevel";
+  readonly key: Key;
+  readonly end: "left" | "right";
+  /** how much shorter the show face is at that end [mm] */
+  readonly run: Mm;
+};
+
+/** A step cut out of an end on one face. */
+export type Rebate = {
+  readonly feature: "rebate";
+  readonly key: Key;
+  readonly end: "left" | "right";
+  readonly face: "show" | "back";
+  /** along the grain [mm] */
+  readonly length: Mm;
+  /** from that face [mm] */
+  readonly depth: Mm;
+};
+
+/** A round hole, perhaps wider at its mouth. */
+export type Bore = {
+  readonly feature: "bore";
+  readonly key: Key;
+  /** its mouth, on the wood's surface */
+  readonly from: Vec3;
+  /** unit direction into the wood */
+  readonly along: Vec3;
+  /** [mm] */
+  readonly diameter: Mm;
+  /** along its middle line, to where it ends or leaves the wood [mm] */
+  readonly depth: Mm;
+  readonly isThrough: boolean;
+};
+
+/** A long hole through the width, from the lower edge, its mouth widened to sink the screw's head. */
+export type ScrewSlot = {
+  readonly feature: "screw-slot";
+  readonly key: Key;
+  /** its middle, along the grain and through the thickness [mm] */
+  readonly x: Mm;
+  readonly z: Mm;
+  /** the way it is long */
+  readonly runs: "along" | "through";
+  /** how far the screw may move, end to end [mm] */
+  readonly travel: Mm;
+  /** of the narrow part [mm] */
+  readonly diameter: Mm;
+  /** of the widened mouth [mm] */
+  readonly headDiameter: Mm;
+  /** how deep the head is sunk [mm] */
+  readonly headDepth: Mm;
+};
