@@ -10,13 +10,12 @@ export interface Room {
   readonly packages: readonly string[];
 }
 
-const core = (name: string, holds: string, mayImport: readonly string[]): Room => ({
-  name,
-  holds,
-  core: true,
-  mayImport,
-  packages: [],
-});
+const core = (
+  name: string,
+  holds: string,
+  mayImport: readonly string[],
+  packages: readonly string[] = [],
+): Room => ({ name, holds, core: true, mayImport, packages });
 
 /** Every room in the order a piece flows through; each may import only rooms before it. */
 export const rooms: readonly Room[] = [
@@ -81,7 +80,12 @@ export const rooms: readonly Room[] = [
     "joinery",
     "motion",
   ]),
-  core("solid", "the kernel: meshes, masses, sections", ["units", "geometry", "worked", "piece"]),
+  core(
+    "solid",
+    "the kernel: meshes, masses, sections",
+    ["units", "geometry", "worked", "piece"],
+    ["manifold-3d", "@gltf-transform/core"],
+  ),
   core("checks", "one judgement a file: piece in, Finding out", [
     "units",
     "geometry",
@@ -154,6 +158,7 @@ export const rooms: readonly Room[] = [
   ]),
   core("workup", "piece and shop in, all of the above out, each step cached", [
     "units",
+    "geometry",
     "worked",
     "shop",
     "piece",
@@ -171,7 +176,7 @@ export const rooms: readonly Room[] = [
     holds: "database, migrations, files",
     core: false,
     mayImport: ["units", "worked", "shop", "piece"],
-    packages: [],
+    packages: ["@photostructure/sqlite"],
   },
   {
     name: "server",
@@ -191,6 +196,8 @@ export const rooms: readonly Room[] = [
       "piece",
       "asking",
       "kinds",
+      "stock",
+      "solid",
       "reckon",
       "sheets",
       "workup",
@@ -214,6 +221,6 @@ export const rooms: readonly Room[] = [
       "sheets",
       "workup",
     ],
-    packages: ["react", "react-dom", "@fontsource-variable/source-sans-3"],
+    packages: ["react", "react-dom", "three", "@fontsource-variable/source-sans-3"],
   },
 ];

@@ -111,7 +111,7 @@ export function difference(body: Convex, cutter: Convex): readonly Convex[] {
     const outside = clipped(rest, { point: plane.point, away: times(plane.away, -1) });
     if (outside.length > 0) pieces.push(outside);
     rest = clipped(rest, plane);
-    if (rest.length === 0) return bulkOf(body).volume > 0 ? pieces : [];
+    if (rest.length === 0) return [body];
   }
   return pieces;
 }
@@ -134,6 +134,7 @@ export function bulkOf(body: Convex): Bulk {
   return { volume, moment };
 }
 
+/** Volumes and moments together. */
 export const sumBulk = (all: readonly Bulk[]): Bulk =>
   all.reduce(
     (sum, one) => ({ volume: sum.volume + one.volume, moment: plus(sum.moment, one.moment) }),

@@ -11,7 +11,9 @@ export {
 } from "./beam.ts";
 export {
   edgeReach,
+  FIRM_LEAN,
   footHolding,
+  LIGHT_LEAN,
   type Stance,
   tippingLoad,
   tippingLoadAt,

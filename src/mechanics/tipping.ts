@@ -18,6 +18,10 @@ const gravity = given(
   derived("standard gravity, by definition"),
 );
 
+/** About the least anybody leans with, and a firm lean; our own measure, not a standard's. */
+export const LIGHT_LEAN = newtons(100);
+export const FIRM_LEAN = newtons(200);
+
 /**
  * Vertical load that lifts the far feet, for one line of feet.
  *

@@ -121,19 +121,21 @@ const sawnThrough = (outline: Outline, blank: Blank): PrismCut => ({
 });
 
 /** The wedge off a tip: the outer cheek keeps its length, the inner one is shorter by the thickness. */
-function mitreCut({ y, z: [z0, z1] }: Tenon, blank: Blank): PrismCut {
+function mitreCut({ y, z: [z0, z1], haunch }: Tenon, blank: Blank): PrismCut {
   const L = blank.length;
   const thick = z1 - z0;
+  // A haunch stands above the tenon, and the mitre must not reach over into it.
+  const top = y[1] + (haunch ? 0 : OUT);
   return {
     cut: "prism",
     // Seen from below: x along the grain, the second direction from back to show face.
-    frame: { ...frameOf([0, y[1] + OUT, 0], [1, 0, 0], [0, 0, 1]) },
+    frame: { ...frameOf([0, top, 0], [1, 0, 0], [0, 0, 1]) },
     outline: [
       [L - thick - OUT, z0 - OUT],
       [L + OUT, z0 - OUT],
       [L + OUT, z1 + OUT],
     ],
-    depth: y[1] - y[0] + 2 * OUT,
+    depth: top - y[0] + OUT,
   };
 }
 

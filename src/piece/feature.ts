@@ -97,8 +97,9 @@ export type Bore = {
 export type ScrewSlot = {
   readonly feature: "screw-slot";
   readonly key: Key;
-  /** its middle, along the grain and through the thickness [mm] */
+  /** its middle, along the grain [mm] */
   readonly x: Mm;
+  /** its middle, through the thickness [mm] */
   readonly z: Mm;
   /** the way it is long */
   readonly runs: "along" | "through";

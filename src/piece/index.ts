@@ -22,6 +22,7 @@ export type {
   Taper,
   Tenon,
 } from "./feature.ts";
+export type { Joint } from "./joint.ts";
 export { type Migrations, migrated } from "./migrate.ts";
 export {
   type Blank,
@@ -34,5 +35,17 @@ export {
   type Strip,
   type Triangle,
 } from "./part.ts";
+export type { Piece, Seasons } from "./piece.ts";
 export { type DocumentRead, LONGEST_DOCUMENT, readDocument } from "./read-document.ts";
 export { documentSchema, shapeProblems } from "./shape.ts";
+export { type Shaped, shapeKey } from "./shape-key.ts";
+export {
+  plainly,
+  type Settler,
+  type Stands,
+  type Stray,
+  settlerFor,
+  type Value,
+} from "./values.ts";
+export { bulkOfPart } from "./volume.ts";
+export { densityOf, type Weighed, type Weighing, weigh } from "./weighing.ts";

@@ -5,3 +5,5 @@ export {
   surfaceMeasure,
   tallyBoardFeet,
 } from "./board-measure.ts";
+export { type CutList, type CutRow, cutList, type Size } from "./takeoff/cut-list.ts";
+export { type Quarter, quarterFor, quarters } from "./takeoff/thickness.ts";

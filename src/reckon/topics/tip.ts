@@ -1,5 +1,12 @@
 import { ask } from "../../asking/index.ts";
-import { edgeReach, footHolding, tippingLoad, tippingPush } from "../../mechanics/index.ts";
+import {
+  edgeReach,
+  FIRM_LEAN,
+  footHolding,
+  LIGHT_LEAN,
+  tippingLoad,
+  tippingPush,
+} from "../../mechanics/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import {
   assumed,
@@ -19,10 +26,6 @@ const ISO = published(
   "clause 5: the load acts 50 mm in from the edge",
   "secondary",
 );
-
-/** About the least anybody leans with; not a standard's figure. */
-const LIGHT_LEAN_N = 100;
-const FIRM_LEAN_N = 200;
 
 export const tip = topic({
   name: "tip",
@@ -156,17 +159,17 @@ const loadPlace: Caution = {
 /** No force that must be borne was seen, and our own measure only sorts, so it never `fails`. */
 function judge(weakest: Worked | undefined, show: Show): Finding {
   const value = weakest?.value ?? Number.POSITIVE_INFINITY;
-  const firm = show(FIRM_LEAN_N, "N");
+  const firm = show(FIRM_LEAN, "N");
   const says =
-    value >= FIRM_LEAN_N
+    value >= FIRM_LEAN
       ? `Pressed down, it stands to more than ${firm}, a firm lean by our own reckoning; what a standard asks for was not seen.`
-      : value >= LIGHT_LEAN_N
+      : value >= LIGHT_LEAN
         ? `Pressed down, it is light for its reach: under ${firm}. Tables with raised leaves often are.`
         : "A light lean tips it: spread the feet, add weight low down, or shorten the overhang.";
   return {
     id: "tip/edge",
     group: "Stands firm",
-    verdict: value >= FIRM_LEAN_N ? "not-judged" : "watch",
+    verdict: value >= FIRM_LEAN ? "not-judged" : "watch",
     says,
     why: weakest ? [weakest] : [],
     lights: [],

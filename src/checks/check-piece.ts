@@ -1,0 +1,30 @@
+import type { Piece, Weighing } from "../piece/index.ts";
+import type { Finding } from "../worked/index.ts";
+import { cutKept, straysKept } from "./cut-kept.ts";
+import { kneeRoom } from "./knees.ts";
+import { outerWalls, wideTenons } from "./mortises.ts";
+import { seasonRoom } from "./season-room.ts";
+import { standsFirm } from "./stands-firm.ts";
+
+const order: Readonly<Record<Finding["verdict"], number>> = {
+  fails: 0,
+  watch: 1,
+  "not-judged": 2,
+  ok: 3,
+};
+
+/**
+ * Every judgement there is so far on a piece, worst first.
+ *
+ * @param weighing  what its parts weigh
+ */
+export const checkPiece = (piece: Piece, weighing: Weighing): readonly Finding[] =>
+  [
+    ...cutKept(piece),
+    ...outerWalls(piece),
+    ...wideTenons(piece),
+    ...seasonRoom(piece),
+    ...kneeRoom(piece),
+    ...standsFirm(piece, weighing),
+    ...straysKept(piece),
+  ].sort((a, b) => order[a.verdict] - order[b.verdict]);

@@ -1,0 +1,1 @@
+export { checkPiece } from "./check-piece.ts";

@@ -1,0 +1,120 @@
+import { type Mm, mm, readLength } from "../units/index.ts";
+import { given, givenByMaker, Problem, problemAt, type Worked } from "../worked/index.ts";
+import type { PieceDocument } from "./document.ts";
+import type { Key } from "./part.ts";
+
+/** What stands of a value: what was worked out, the maker's own, what was measured, what is cut. */
+export type Stands = "computed" | "override" | "measured" | "cut";
+
+/** A dimension that may be overridden, measured, or fixed because the wood is cut. */
+export type Value = {
+  /** `table/tenons/long.thickness` */
+  readonly key: Key;
+  readonly says: string;
+  /** what everything after it is made to [mm] */
+  readonly inForce: Mm;
+  readonly stands: Stands;
+  /** the figure that stands while nothing else is said, with its reasoning [mm] */
+  readonly computed: Worked<Mm>;
+  /** what would be in force if nothing were cut yet: the design's own wish [mm] */
+  readonly wished: Mm;
+};
+
+/** Entries of the document whose key no longer names anything; kept, and shown. */
+export type Stray = {
+  readonly table: "overrides" | "measured" | "cut";
+  readonly key: Key;
+  readonly text: string;
+};
+
+/** Settles values in turn, and remembers all that was settled. */
+export type Settler = {
+  /** what is in force: cut before measured before the maker's own before computed [mm] */
+  readonly settle: (key: Key, says: string, computed: Worked<Mm>) => Mm;
+  readonly values: () => readonly Value[];
+  readonly problems: () => readonly Problem[];
+  /** entries that no settled value and no part took up */
+  readonly strays: (partKeys: ReadonlySet<Key>) => readonly Stray[];
+};
+
+const LEAST_MM = 0;
+const MOST_MM = 10_000;
+
+/**
+ * What a document says of values, ready to be asked while its piece is generated.
+ *
+ * @param document  overrides, measurements, and what is cut
+ */
+export function settlerFor(document: PieceDocument): Settler {
+  const values = new Map<Key, Value>();
+  const problems: Problem[] = [];
+  const cut = new Map(Object.values(document.cut).flatMap((texts) => Object.entries(texts)));
+  const read = (table: string, key: Key, text: string | undefined): Mm | undefined => {
+    if (text === undefined) return undefined;
+    const place = `${table} › ${key}`;
+    const length = readLength(text, document.units);
+    if (!length.ok) problems.push(problemAt(place, length.fault));
+    else if (length.value < LEAST_MM || length.value > MOST_MM) {
+      const remedy = "Use 0 to 10 m, or take it away to have the computed one back.";
+      problems.push(new Problem("out-of-range", place, `“${text}” is no size of a part.`, remedy));
+    } else return length.value;
+    return undefined;
+  };
+  const own = (table: Readonly<Record<string, string>>, key: Key) =>
+    Object.hasOwn(table, key) ? table[key] : undefined;
+  return {
+    settle(key, says, computed) {
+      if (values.has(key)) throw new Error(`the value ${key} is settled twice`);
+      const override = read("overrides", key, own(document.overrides, key));
+      const measured = read("measured", key, own(document.measured, key));
+      const fixed = read("cut", key, cut.get(key));
+      const wished = measured ?? override ?? computed.value;
+      const stands: Stands =
+        fixed !== undefined
+          ? "cut"
+          : measured !== undefined
+            ? "measured"
+            : override !== undefined
+              ? "override"
+              : "computed";
+      const inForce = fixed ?? wished;
+      values.set(key, { key, says, inForce, stands, computed, wished });
+      return inForce;
+    },
+    values: () => [...values.values()],
+    problems: () => problems,
+    strays: (partKeys) => [
+      ...strayIn("overrides", document.overrides, (key) => values.has(key)),
+      ...strayIn("measured", document.measured, (key) => values.has(key)),
+      ...Object.entries(document.cut).flatMap(([key, texts]) =>
+        partKeys.has(key)
+          ? []
+          : [{ table: "cut" as const, key, text: `${Object.keys(texts).length} values` }],
+      ),
+    ],
+  };
+}
+
+const strayIn = (
+  table: "overrides" | "measured",
+  texts: Readonly<Record<Key, string>>,
+  isKnown: (key: Key) => boolean,
+): readonly Stray[] =>
+  Object.entries(texts).flatMap(([key, text]) => (isKnown(key) ? [] : [{ table, key, text }]));
+
+/**
+ * A size that the maker's answer gives as it is.
+ *
+ * @param says  what it is
+ * @param size  0 or more [mm]
+ */
+export const plainly = (says: string, size: Mm): Worked<Mm> => ({
+  says,
+  unit: "mm",
+  value: size,
+  symbol: "d",
+  formula: "d = a",
+  inputs: { a: given(says, mm(size), "mm") },
+  source: givenByMaker,
+  notes: [],
+});

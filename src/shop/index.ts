@@ -1,0 +1,2 @@
+export { readShop, type ShopRead, shopAsks } from "./read-shop.ts";
+export { demoShop, type Shop } from "./shop.ts";

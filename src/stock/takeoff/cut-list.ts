@@ -1,0 +1,135 @@
+import type { Key, Part, Piece, Weighing } from "../../piece/index.ts";
+import { shapeKey } from "../../piece/index.ts";
+import type { Shop } from "../../shop/index.ts";
+import { type BoardFeet, boardFeet, count, type Kg, kg, type Mm, mm } from "../../units/index.ts";
+import type { Worked } from "../../worked/index.ts";
+import { boardFeetOf, countedThickness } from "../board-measure.ts";
+import { type Quarter, quarterFor } from "./thickness.ts";
+
+/** Length along the grain, width, thickness. */
+export type Size = {
+  /** [mm] */
+  readonly length: Mm;
+  /** [mm] */
+  readonly width: Mm;
+  /** [mm] */
+  readonly thickness: Mm;
+};
+
+/** Equal parts together, as they are got out of boards. */
+export type CutRow = {
+  readonly keys: readonly Key[];
+  readonly marks: readonly string[];
+  /** those of them that are mirrors of the others */
+  readonly mirrored: readonly string[];
+  readonly name: string;
+  /** how many pieces of wood: strips and laminations counted each [pieces] */
+  readonly pieces: number;
+  readonly finished: Size;
+  /** of each piece of wood, as it is sawn out */
+  readonly rough: Size;
+  /** what it is sawn from; undefined where no board is thick enough */
+  readonly quarter: Quarter | undefined;
+  /** laid one on another to make the thickness [pieces] */
+  readonly layers: number;
+  /** of all pieces, at their rough sizes [bd ft] */
+  readonly boardFeet: Worked<BoardFeet>;
+  /** of all parts, finished [kg] */
+  readonly mass: Kg;
+  readonly isGluedUp: boolean;
+};
+
+export type CutList = {
+  readonly rows: readonly CutRow[];
+  /** by thickness sold, thinnest first */
+  readonly byThickness: readonly {
+    readonly quarter: string;
+    /** at the rough sizes [bd ft] */
+    readonly boardFeet: BoardFeet;
+  }[];
+  /** [kg] */
+  readonly mass: Kg;
+};
+
+/**
+ * Every part, equal ones together, with the size it is sawn out at.
+ *
+ * @param piece  its parts
+ * @param weighing  what they weigh
+ * @param shop  whose allowances are added
+ */
+export function cutList(piece: Piece, weighing: Weighing, shop: Shop): CutList {
+  const groups = new Map<string, Part[]>();
+  for (const part of piece.parts) {
+    // Mirrored or not, it is sawn out alike.
+    const alike = `${part.role} ${shapeKey({ ...part, isMirrored: false })}`;
+    groups.set(alike, [...(groups.get(alike) ?? []), part]);
+  }
+  const rows = [...groups.values()].map((parts) => rowOf(parts, weighing, shop));
+  const totals = new Map<string, { quarter: Quarter | undefined; sum: number }>();
+  for (const { quarter, boardFeet: feet } of rows) {
+    const name = quarter?.name ?? "thicker";
+    totals.set(name, { quarter, sum: (totals.get(name)?.sum ?? 0) + feet.value });
+  }
+  return {
+    rows,
+    byThickness: [...totals]
+      .sort(([, a], [, b]) => (a.quarter?.rough ?? 1e9) - (b.quarter?.rough ?? 1e9))
+      .map(([quarter, { sum }]) => ({ quarter, boardFeet: boardFeet(sum) })),
+    mass: weighing.mass.value,
+  };
+}
+
+function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
+  const [first] = parts;
+  if (!first) throw new Error("a row of the cut list has no part");
+  const { blank, strips } = first;
+  const isGluedUp = strips.length > 1;
+  const widest = isGluedUp ? Math.max(...strips.map((s) => s.width)) : blank.width;
+  const layers = layersFor(blank.thickness);
+  const quarter = quarterFor(mm(blank.thickness / layers));
+  const pieces = parts.length * strips.length * layers;
+  const rough: Size = {
+    length: mm(blank.length + shop.extraLength),
+    width: mm(widest + shop.extraWidth),
+    thickness: quarter?.rough ?? mm(blank.thickness / layers + shop.planing),
+  };
+  const counted = countedThickness(rough.thickness);
+  return {
+    keys: parts.map((p) => p.key),
+    marks: parts.map((p) => p.mark),
+    mirrored: parts.filter((p) => p.isMirrored !== first.isMirrored).map((p) => p.mark),
+    name: rowName(parts),
+    pieces,
+    finished: isGluedUp ? { ...blank, width: mm(widest) } : blank,
+    rough,
+    quarter,
+    layers,
+    boardFeet: boardFeetOf(counted, rough.width, rough.length, count(pieces)),
+    mass: kg(parts.reduce((sum, p) => sum + (weighing.parts[p.key]?.mass.value ?? 0), 0)),
+    isGluedUp,
+  };
+}
+
+/** As few as the thickest board allows. */
+function layersFor(thickness: Mm): number {
+  for (let layers = 1; ; layers++) if (quarterFor(mm(thickness / layers))) return layers;
+}
+
+const roleNames: Readonly<Record<Part["role"], readonly [one: string, many: string]>> = {
+  leg: ["leg", "legs"],
+  rail: ["rail", "rails"],
+  top: ["top", "tops"],
+  "corner-block": ["corner block", "corner blocks"],
+  button: ["button", "buttons"],
+};
+
+/** `front and back rails`; the single name where there is one. */
+function rowName(parts: readonly Part[]): string {
+  const [first] = parts;
+  if (!first) return "";
+  if (parts.length === 1) return first.strips.length > 1 ? `${first.name}, strips` : first.name;
+  const [, many] = roleNames[first.role];
+  const sides = first.role === "rail" ? parts.map((p) => p.name.replace(" rail", "")) : [];
+  return sides.length > 0 ? `${sides.join(" and ")} ${many}` : many;
+}

@@ -1,0 +1,91 @@
+import fc from "fast-check";
+import { kindNamed } from "../../src/kinds/index.ts";
+import { FORMAT, type PieceDocument, VERSION } from "../../src/piece/index.ts";
+import { type LengthUnit, mm, printLength } from "../../src/units/index.ts";
+import { allSpecies } from "../../src/wood/index.ts";
+
+/** Sizes a maker might ask for, and a little beyond [mm]. */
+const ranges: Readonly<Record<string, readonly [least: number, most: number]>> = {
+  length: [600, 2600],
+  width: [480, 1050],
+  height: [380, 950],
+  "top-thickness": [15, 40],
+  "end-overhang": [0, 130],
+  "side-overhang": [0, 90],
+  "widest-strip": [60, 300],
+  leg: [38, 90],
+  foot: [18, 42],
+  "taper-start": [0, 60],
+  "rail-width": [55, 150],
+  "rail-thickness": [18, 38],
+  setback: [0, 12],
+};
+
+/** A length in this side's own notation; on the inch side a whole number of 32nds. */
+const written = (least: number, most: number, units: LengthUnit): fc.Arbitrary<string> =>
+  units === "mm"
+    ? fc.integer({ min: least * 2, max: most * 2 }).map((n) => `${n / 2} mm`)
+    : fc
+        .integer({ min: Math.ceil((least / 25.4) * 32), max: Math.floor((most / 25.4) * 32) })
+        .map((n) => printLength(mm((n / 32) * 25.4), { units }));
+
+const table = kindNamed("plain-table");
+
+/** Answers to a plain table's questions; each may also be left to its default. */
+function assemblyOn(units: LengthUnit): fc.Arbitrary<Record<string, string>> {
+  const answers = Object.entries(table.asks).map(([name, question]) => {
+    const range = ranges[name];
+    const text = range ? written(range[0], range[1], units) : fc.constantFrom(...question.choices);
+    return [name, text] as const;
+  });
+  return fc.record(Object.fromEntries(answers), { requiredKeys: answers.map(([name]) => name) });
+}
+
+const percent = (least: number, most: number) =>
+  fc.integer({ min: least, max: most }).map((n) => `${n} %`);
+
+/** Documents of plain tables of every kind the questions allow. */
+export const tableDocument: fc.Arbitrary<PieceDocument> = fc
+  .constantFrom<LengthUnit>("inch", "mm")
+  .chain((units) =>
+    fc.record<PieceDocument>({
+      format: fc.constant(FORMAT),
+      version: fc.constant(VERSION),
+      name: fc.constantFrom("Table", "Bord № 2", "<b>table</b> & “co”"),
+      client: fc.constant(""),
+      note: fc.constant(""),
+      demo: fc.constant(true),
+      units: fc.constant(units),
+      timber: fc.constantFrom(...allSpecies.map((s) => s.name)),
+      home: fc.record({
+        warmth: fc.constantFrom("18 C", "20 C", "72 F"),
+        driest: percent(25, 45),
+        dampest: percent(50, 70),
+        made: percent(7, 10),
+      }),
+      assemblies: assemblyOn(units).map((texts) => ({ table: { ...texts, kind: table.name } })),
+      overrides: fc.oneof(
+        { weight: 3, arbitrary: fc.constant({}) },
+        {
+          weight: 1,
+          arbitrary: written(12, 26, units).map((text) => ({ "table/tenons/end.length": text })),
+        },
+      ),
+      measured: fc.oneof(
+        { weight: 3, arbitrary: fc.constant({}) },
+        {
+          weight: 1,
+          arbitrary: written(19, 34, units).map((text) => ({
+            "table/rail/left.thickness": text,
+          })),
+        },
+      ),
+      cut: fc.constant({}),
+    }),
+  );
+
+/** The words chosen in a document, for counting how often each came. */
+export const choicesOf = ({ assemblies }: PieceDocument): readonly string[] =>
+  Object.entries(table.asks).flatMap(([name, question]) =>
+    question.kind === "choice" ? [`${name}: ${assemblies.table?.[name]}`] : [],
+  );
