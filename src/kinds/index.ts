@@ -1,3 +1,14 @@
+export {
+  answer,
+  markCut,
+  measure,
+  override,
+  turnTo,
+  unmarkCut,
+  writeField,
+  writeHome,
+} from "./commands.ts";
+export { demoPieces } from "./demo.ts";
 export { type Kind, Refusal } from "./kind.ts";
 export { kindNamed, kinds, newDocument, pieceSchema } from "./kinds.ts";
 export { homeAsks, type PieceRead, pieceOf } from "./piece-of.ts";

@@ -19,7 +19,9 @@ const directions = (...all: readonly Vec3[]): string => all.flat().map(direction
 export function shapeKey(part: Shaped): string {
   const { length, width, thickness } = part.blank;
   const hand = part.isMirrored ? "mirrored" : "as-drawn";
-  return [places(length, width, thickness), hand, ...cutsOfPart(part).map(cutKey)].join("; ");
+  // Cuts only take away, so their order is no matter.
+  const cuts = cutsOfPart(part).map(cutKey).sort();
+  return [places(length, width, thickness), hand, ...cuts].join("; ");
 }
 
 function cutKey(cut: Cut): string {
