@@ -1,11 +1,16 @@
+import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+
+const noNode = fileURLToPath(new URL("./tools/no-node.mjs", import.meta.url));
 
 export default defineConfig({
   root: "src/web",
   base: "./",
   plugins: [react()],
   worker: { format: "es" },
+  // manifold-3d and the writer of GLB name Node's modules, which they reach only in Node.
+  resolve: { alias: [{ find: /^node:(fs|path|module)$/, replacement: noNode }] },
   build: {
     outDir: "../../dist/web",
     emptyOutDir: true,

@@ -3,6 +3,8 @@ import { extname, join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium } from "playwright-core";
 import { startServer } from "../src/server/index.ts";
+import { demoShop } from "../src/shop/index.ts";
+import { memoryStore } from "../src/store/index.ts";
 import { findBrowser } from "../tools/find-browser.mjs";
 import type { Timing } from "./measure.ts";
 
@@ -24,7 +26,12 @@ type Page = {
 export async function pageLoad(webRoot: string): Promise<Page | undefined> {
   const executablePath = findBrowser();
   if (!executablePath || !existsSync(join(webRoot, "index.html"))) return undefined;
-  const server = await startServer({ webRoot, port: 0 });
+  const server = await startServer({
+    webRoot,
+    port: 0,
+    store: await memoryStore(),
+    shop: demoShop,
+  });
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
   try {
     const blank = await visits(browser, `${server.url}nothing-here`, "body");

@@ -6,7 +6,9 @@ import { cpus } from "node:os";
 import { join, resolve } from "node:path";
 import { lastKept, type Timing, time, timeEach } from "./measure.ts";
 import { pageLoad } from "./page.ts";
+import { memoryOver, pieces, type Spread } from "./pieces.ts";
 import { reading } from "./reading.ts";
+import { solids } from "./solids.ts";
 import { sums } from "./sums.ts";
 
 const root = resolve(import.meta.dirname, "..");
@@ -46,6 +48,18 @@ function table(timings: readonly Timing[], base: Timing): readonly string[] {
   ];
 }
 
+function spreadTable(spreads: readonly Spread[], of: Timing): readonly string[] {
+  return [
+    `| what | median | 19 in 20 under | times “${of.name}” | runs |`,
+    "| --- | ---: | ---: | ---: | ---: |",
+    ...spreads.map(({ name, medianMs, p95Ms, runs }) => {
+      const ratio = (medianMs / of.medianMs).toPrecision(3);
+      return `| ${name} | ${shown(medianMs)} | ${shown(p95Ms)} | ${Number(ratio)} | ${runs} |`;
+    }),
+    "",
+  ];
+}
+
 const shown = (ms: number): string =>
   ms >= 1 ? `${ms.toPrecision(3)} ms` : `${(ms * 1000).toPrecision(3)} µs`;
 
@@ -54,7 +68,9 @@ const git = (...args: readonly string[]): string =>
 
 console.log("JSON.parse of 1 kB, then what is read, printed, worked and started");
 const base = time("JSON.parse of 1 kB", () => JSON.parse(oneKilobyte));
-const steps = [...reading(), ...sums()];
+const steps = [...reading(), ...sums(), ...(await solids())];
+const { spreads, triangles } = await pieces();
+const memory = await memoryOver(10_000);
 const [bare, ...starts] = starting();
 if (lastKept() === undefined || !bare) throw new Error("nothing was measured");
 
@@ -70,6 +86,12 @@ const lines = [
   `${new Date().toISOString().slice(0, 10)}, commit ${commit}, ${cpus()[0]?.model ?? "a processor"}, ${cpus().length} cores, Node ${process.version}.`,
   "",
   ...table([base, ...steps], base),
+  "Random plain tables, and the demo table with one dimension changed:",
+  "",
+  ...spreadTable(spreads, base),
+  triangles,
+  `Memory over ${memory.built} shapes built: ${memory.firstMB} MB resident at a tenth of the way, ${memory.lastMB} MB at the end.`,
+  "",
   ...(starts.length > 0
     ? ["Starting, median of 15:", "", ...table([bare, ...starts], bare)]
     : ["The built program was not there to be started: `npm run build` makes it.", ""]),

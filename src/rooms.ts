@@ -182,7 +182,7 @@ export const rooms: readonly Room[] = [
     name: "server",
     holds: "the door for browsers: files and answers over HTTP, this computer only",
     core: false,
-    mayImport: ["units", "worked", "shop", "piece", "workup", "sheets", "store"],
+    mayImport: ["units", "worked", "shop", "piece", "kinds", "workup", "sheets", "store"],
     packages: ["hono", "@hono/node-server"],
   },
   {
@@ -217,6 +217,8 @@ export const rooms: readonly Room[] = [
       "shop",
       "piece",
       "kinds",
+      "stock",
+      "solid",
       "reckon",
       "sheets",
       "workup",

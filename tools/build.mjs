@@ -26,7 +26,10 @@ function sources() {
   const inSrc = readdirSync(join(root, "src"), { recursive: true, withFileTypes: true })
     .filter((found) => found.isFile() && !found.name.endsWith(".md"))
     .map((found) => join(found.parentPath || found.path, found.name));
-  const settings = ["vite.config.ts", "package.json", "package-lock.json", "tools/build.mjs"];
+  const settings = [
+    ...["vite.config.ts", "package.json", "package-lock.json"],
+    ...["tools/build.mjs", "tools/no-node.mjs"],
+  ];
   return [...inSrc, ...settings.map((name) => join(root, name))].sort();
 }
 
@@ -86,7 +89,7 @@ async function buildWeb(folder) {
   }
 }
 
-/** The program as one file, ready to be written; its packages are in it, and its version. */
+/** The program as one file, ready to be written; its packages but one are in it, and its version. */
 export async function bundleProgram() {
   if (!existsSync(entry))
     throw new Stop("src/cli/main.ts is not there, so there is no program to build.");
@@ -103,6 +106,8 @@ export async function bundleProgram() {
       platform: "node",
       format: "esm",
       target: "node20",
+      // Brings binaries, which must lie in its own folder; older Nodes look for it when they need it.
+      external: ["@photostructure/sqlite"],
       banner: hasShebang ? {} : { js: "#!/usr/bin/env node" },
       define: { LATEWOOD_VERSION: JSON.stringify(version) },
       // esbuild prints each fault with its place itself.

@@ -1,6 +1,8 @@
 // Takes the pictures of the README from the built page: `npm run build && npm run pictures`.
 import { chromium } from "playwright-core";
 import { startServer } from "../src/server/index.ts";
+import { demoShop } from "../src/shop/index.ts";
+import { memoryStore } from "../src/store/index.ts";
 import { findBrowser } from "./find-browser.mjs";
 
 const shots = [
@@ -11,7 +13,12 @@ const shots = [
 
 const executablePath = findBrowser();
 if (!executablePath) throw new Error("no browser was found; see npm test for how to get one");
-const server = await startServer({ webRoot: "dist/web", port: 0 });
+const server = await startServer({
+  webRoot: "dist/web",
+  port: 0,
+  store: await memoryStore(),
+  shop: demoShop,
+});
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
 for (const { file, topic, width, height, theme } of shots) {
   const page = await browser.newPage({ viewport: { width, height }, colorScheme: theme });

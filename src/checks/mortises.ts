@@ -18,7 +18,7 @@ const GOOD_WALL = given("least wood outside a mortise", mm(6), "mm", commonPract
  * @param wall  from the leg's outer face to the mortise [mm]
  * @returns margin; below nought when it is thin [mm]
  */
-export function wallMargin(wall: Mm): Worked<Mm> {
+function wallMargin(wall: Mm): Worked<Mm> {
   const o = given("wood outside the mortise", wall, "mm", derived("geometry of the joint"));
   return work({
     says: "wood outside the mortise, over the least",
@@ -59,7 +59,9 @@ export function outerWalls({ parts }: Piece): readonly Finding[] {
         : "The legs keep enough wood outside their mortises.",
       margin,
       why: [margin],
-      lights: walls.filter(({ wall }) => wall - thinnest.wall < 0.05).map(({ part }) => part.key),
+      lights: parts
+        .map((part) => part.key)
+        .filter((key) => walls.some((w) => w.part.key === key && w.wall - thinnest.wall < 0.05)),
     },
   ];
 }

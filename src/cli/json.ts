@@ -1,3 +1,4 @@
+import { Refusal } from "../kinds/index.ts";
 import type { Answer, Topic } from "../reckon/index.ts";
 import {
   cite,
@@ -24,11 +25,7 @@ export function answerJson(
       ...figureJson(worked),
       ...(says === undefined ? {} : { says }),
       ...(low && high ? { low: low.value, high: high.value } : {}),
-      ...listed("notes", notesOf(worked)),
-      ...listed(
-        "unproven",
-        unprovenOf(worked).map(({ says: what, source }) => `${what}: ${cite(source)}`),
-      ),
+      ...doubtsJson(worked),
       ...(working ? { working: toJson(worked) } : {}),
       ...(working && low && high ? { ends: [low, high].map(toJson) } : {}),
     })),
@@ -38,11 +35,20 @@ export function answerJson(
   };
 }
 
-const figureJson = ({ says, value, unit, source }: Worked) => ({
+export const figureJson = ({ says, value, unit, source }: Worked) => ({
   says,
   value,
   unit,
   source: cite(source),
+});
+
+/** Notes of a figure's whole chain, and what in it is not proven. */
+export const doubtsJson = (worked: Worked) => ({
+  ...listed("notes", notesOf(worked)),
+  ...listed(
+    "unproven",
+    unprovenOf(worked).map(({ says, source }) => `${says}: ${cite(source)}`),
+  ),
 });
 
 /** A list under its name, or nothing where it is empty. */
@@ -59,9 +65,9 @@ function givenJson(answer: unknown) {
 const isGiven = (answer: unknown): answer is Given =>
   typeof answer === "object" && answer !== null && "value" in answer && "unit" in answer;
 
-export const problemJson = ({ code, place, reason, remedy }: Problem) => ({
-  code,
-  place,
-  reason,
-  remedy,
-});
+/** With the change that puts it right, where one is known. */
+export const problemJson = (problem: Problem) => {
+  const { code, place, reason, remedy } = problem;
+  const mend = problem instanceof Refusal ? { mend: problem.mend } : {};
+  return { code, place, reason, remedy, ...mend };
+};

@@ -1,11 +1,12 @@
 import { reckon, type Topic, topicNamed, topics } from "../reckon/index.ts";
 import { Problem } from "../worked/index.ts";
 import { workBatch } from "./batch.ts";
+import { complain } from "./complain.ts";
 import { exitCodeOf, exitCodesText } from "./exit-code.ts";
 import type { Io } from "./io.ts";
-import { answerJson, problemJson } from "./json.ts";
+import { answerJson } from "./json.ts";
 import { optionPlace, readOptions } from "./options.ts";
-import { answerText, printProblems, topicHelp } from "./report.ts";
+import { answerText, topicHelp } from "./report.ts";
 import type { Input } from "./run.ts";
 
 /**
@@ -68,11 +69,4 @@ export async function reckonTopic(
       : answerText(topic, given, answer, options.units, options.working),
   );
   return exitCodeOf(answer);
-}
-
-/** Tells what is wrong in words, and to a program that asked for JSON as data too. */
-function complain(io: Io, json: boolean, problems: readonly Problem[]): 2 {
-  if (json) io.out(`${JSON.stringify({ problems: problems.map(problemJson) })}\n`);
-  printProblems(io, problems);
-  return 2;
 }

@@ -1,13 +1,26 @@
 import { onSide } from "../asking/index.ts";
 import type { Answer, Result, Topic } from "../reckon/index.ts";
 import { type LengthUnit, printQuantity } from "../units/index.ts";
-import { cite, type Given, notesOf, type Problem, printText, unprovenOf } from "../worked/index.ts";
+import {
+  cite,
+  type Given,
+  notesOf,
+  type Problem,
+  printText,
+  unprovenOf,
+  type Worked,
+} from "../worked/index.ts";
 import type { Io } from "./io.ts";
 
 /** Every problem on two lines: where and why, then what would be right. */
 export function printProblems(io: Io, problems: readonly Problem[]): void {
-  for (const { place, reason, remedy } of problems) io.err(`${place}: ${reason}\n  ${remedy}\n`);
+  for (const { place, reason, remedy } of problems) {
+    io.err(`${onOneLine(`${place}: ${reason}`)}\n${onOneLine(`  ${remedy}`)}\n`);
+  }
 }
+
+/** What was read from a file must neither break a line nor give the terminal orders. */
+export const onOneLine = (text: string): string => text.replace(/[\p{Cc}\u2028\u2029]/gu, "\uFFFD");
 
 /**
  * An answer as text.
@@ -30,7 +43,7 @@ export function answerText(
   const said = new Set<string>();
   for (const result of answer.results) {
     lines.push(`  ${nameOf(result).padEnd(width)}  ${valueText(result, units)}`);
-    const doubts = doubtsOf(result).filter((doubt) => !said.has(doubt));
+    const doubts = doubtsOf(result.worked).filter((doubt) => !said.has(doubt));
     for (const doubt of doubts) said.add(doubt);
     lines.push(...doubts.map((doubt) => `    ${doubt}`));
     if (working) lines.push(...workingOf(result, units).map((l) => `      ${l}`), "");
@@ -66,7 +79,7 @@ function readText(answer: unknown, units: LengthUnit): string {
 }
 
 /** Notes of a figure's whole chain, and what in it is not proven. */
-const doubtsOf = ({ worked }: Result): readonly string[] => [
+export const doubtsOf = (worked: Worked): readonly string[] => [
   ...notesOf(worked),
   ...unprovenOf(worked)
     .filter(({ source }) => source.kind !== "practice")
@@ -85,7 +98,7 @@ function workingOf({ worked, low, high }: Result, units: LengthUnit): readonly s
   ];
 }
 
-const verdictWords = {
+export const verdictWords = {
   ok: "Proven.",
   watch: "Watch.",
   fails: "Stops.",

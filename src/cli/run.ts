@@ -1,9 +1,14 @@
+import { kinds } from "../kinds/index.ts";
 import { topics } from "../reckon/index.ts";
 import { Problem } from "../worked/index.ts";
+import { check } from "./check.ts";
 import { exitCodesText } from "./exit-code.ts";
 import type { Io } from "./io.ts";
+import { makeNew } from "./new.ts";
+import { parts } from "./parts.ts";
 import { reckonCommand } from "./reckon.ts";
 import { printProblems } from "./report.ts";
+import { schema } from "./schema.ts";
 import { serve } from "./serve.ts";
 import { version } from "./version.ts";
 
@@ -13,12 +18,17 @@ export type Input = AsyncIterable<string | Uint8Array> & {
   readonly isTTY?: boolean;
 };
 
-const USAGE = `latewood reckon TOPIC [options]     quick sums at the bench
-latewood serve [--port N] [--open]  the same on a screen, on this computer only
-latewood version                    which Latewood this is
+const USAGE = `latewood new KIND [-o FILE]            a fresh piece's file
+latewood parts PIECE [options]         its cut list, by marks
+latewood check PIECE [options]         every judgement on it, worst first
+latewood schema                        the form of a piece's file, for editors
+latewood reckon TOPIC [options]        quick sums at the bench
+latewood serve [options]               all of it on a screen, on this computer only
+latewood version                       which Latewood this is
 
+Kinds: ${kinds.map((k) => k.name).join(", ")}.
 Topics: ${topics.map((t) => t.name).join(", ")}.
-latewood reckon TOPIC --help says what a topic asks.
+Each command says more with --help, reckon for each topic.
 ${exitCodesText}`;
 
 /**
@@ -44,6 +54,14 @@ export async function run(argv: readonly string[], io: Io, input: Input): Promis
       return 0;
     case "reckon":
       return reckonCommand(rest, io, input);
+    case "new":
+      return makeNew(rest, io);
+    case "parts":
+      return parts(rest, io);
+    case "check":
+      return check(rest, io);
+    case "schema":
+      return schema(rest, io);
     case "serve":
       return serve(rest, io);
     default:
@@ -52,7 +70,7 @@ export async function run(argv: readonly string[], io: Io, input: Input): Promis
           "command-unknown",
           `first word, “${command.slice(0, 40)}”`,
           "There is no such command.",
-          "Use reckon, serve or version.",
+          "Use new, parts, check, schema, reckon, serve or version.",
         ),
       ]);
       return 2;

@@ -8,64 +8,42 @@ import {
   type RunningServer,
   startServer,
 } from "../server/index.ts";
+import type { Shop } from "../shop/index.ts";
+import { Problem } from "../worked/index.ts";
+import { complain } from "./complain.ts";
+import { dataFolder } from "./data-folder.ts";
+import { gathered, settled } from "./gathered.ts";
 import type { Io } from "./io.ts";
+import { type Kept, keepStore } from "./keep-store.ts";
+import { shopOf } from "./shop-file.ts";
+import { readWords } from "./words.ts";
 
-interface Request {
-  readonly port: number;
-  readonly open: boolean;
-  readonly help: boolean;
-}
+const help = `latewood serve [options]: pieces and quick sums on a screen, on this computer only.
 
-const command = "latewood serve [--port N] [--open]";
-const usage = `Right would be: ${command}`;
-const help = `${command}: the quick sums on a screen, on this computer only.
+  --data FOLDER  where the pieces are kept (else LATEWOOD_DATA, else .latewood in your own folder)
+  --shop FILE    the shop's file (else the demo shop)
+  --port N       the first port to try (else ${defaultPort}; 0 takes any free one)
+  --open         opens the page in the browser, where there is one to see it
 
-  --port N  the first port to try (else ${defaultPort}; 0 takes any free one)
-  --open    opens the page in the browser, where there is one to see it
-
-It serves until Ctrl+C. Exit code: 0 stopped, 2 bad input or no free port, 3 a fault in Latewood.
+It serves until Ctrl+C. Exit code: 0 stopped, 2 bad input, no free port, or pieces that cannot be
+kept, 3 a fault in Latewood.
 `;
 
-/** Reads the options, or returns the complaint about the first that cannot be read. */
-function readRequest(argv: readonly string[]): Request | string {
-  let port = defaultPort;
-  let open = false;
-  let help = false;
-  for (let i = 0; i < argv.length; i += 1) {
-    const [name, attached] = splitOption(argv[i] ?? "");
-    if (name === "--open" && attached === undefined) open = true;
-    else if ((name === "--help" && attached === undefined) || name === "-h") help = true;
-    else if (name === "--port") {
-      if (attached === undefined) i += 1;
-      const text = attached ?? argv[i];
-      const number = portNumber(text);
-      if (number === undefined) {
-        return `serve --port: read ${quoted(text)}. Right would be a whole number from 1 to 65535, such as ${defaultPort}, or 0 for any free port.`;
-      }
-      port = number;
-    } else return `serve, argument ${i + 1}: read ${quoted(argv[i])}. ${usage}`;
-  }
-  return { port, open, help };
+function portNumber(text: string): number {
+  if (/^\d{1,5}$/.test(text) && Number(text) <= 65_535) return Number(text);
+  throw new Problem(
+    "port-unreadable",
+    `--port, “${text.slice(0, 24)}”`,
+    "This is no port.",
+    `Use a whole number from 1 to 65535, such as ${defaultPort}, or 0 for any free port.`,
+  );
 }
-
-function splitOption(text: string): readonly [string, string | undefined] {
-  const at = text.startsWith("--") ? text.indexOf("=") : -1;
-  return at < 0 ? [text, undefined] : [text.slice(0, at), text.slice(at + 1)];
-}
-
-function portNumber(text: string | undefined): number | undefined {
-  if (text === undefined || !/^\d{1,5}$/.test(text)) return undefined;
-  const number = Number(text);
-  return number <= 65_535 ? number : undefined;
-}
-
-const quoted = (text: string | undefined) => (text === undefined ? "nothing" : `"${text}"`);
 
 // Beside the one-file program that the build makes.
 const builtWebRoot = () => fileURLToPath(new URL("./web", import.meta.url));
 
 /**
- * `latewood serve`: serves the screen until it is told to stop.
+ * `latewood serve`: serves the screen and the pieces until it is told to stop.
  *
  * @param argv  what follows the word `serve`
  * @param io  where to write
@@ -77,35 +55,64 @@ export async function serve(
   io: Io,
   webRoot: string = builtWebRoot(),
 ): Promise<number> {
-  const request = readRequest(argv);
-  if (typeof request === "string") {
-    io.err(`${request}\n`);
-    return 2;
-  }
-  if (request.help) {
+  const { texts, on, ...spoken } = readWords(
+    {
+      of: "latewood serve",
+      valued: { data: "pieces", shop: "shop.json", port: String(defaultPort) },
+      switches: ["open"],
+    },
+    argv,
+  );
+  const problems = [...spoken.problems];
+  const port = gathered(problems, () => portNumber(texts.port ?? String(defaultPort)));
+  const folder = gathered(problems, () => dataFolder(texts.data));
+  if (on.has("help") && problems.length === 0) {
     io.out(help);
     return 0;
   }
+  const shop = await settled(problems, () => shopOf(texts.shop, problems));
+  if (problems.length > 0 || port === undefined || !folder || !shop)
+    return complain(io, false, problems);
   if (!existsSync(join(webRoot, "index.html"))) {
     io.err(`There is no built screen in ${webRoot}. Run npm start, or npm run build, first.\n`);
     return 3;
   }
+  const kept = await settled(problems, () => keepStore(folder, io));
+  if (!kept) return complain(io, false, problems);
+  try {
+    return await served({ webRoot, port, shop, kept, folder, open: on.has("open") }, io);
+  } finally {
+    kept.close();
+  }
+}
+
+type Serving = {
+  readonly webRoot: string;
+  readonly port: number;
+  readonly shop: Shop;
+  readonly kept: Kept;
+  readonly folder: string;
+  readonly open: boolean;
+};
+
+async function served(serving: Serving, io: Io): Promise<number> {
+  const { webRoot, port, shop, kept, folder } = serving;
   let server: RunningServer;
   try {
-    server = await startServer({ webRoot, port: request.port });
+    server = await startServer({ webRoot, port, shop, store: kept.store });
   } catch (fault) {
     if (!(fault instanceof NoFreePort)) throw fault;
-    io.err(
-      `serve --port: ports ${fault.first} to ${fault.last} are all in use. Right would be a free one, or 0 for any.\n`,
-    );
-    return 2;
+    const reason = `Ports ${fault.first} to ${fault.last} are all in use.`;
+    const remedy = "Name a free one, or 0 for any.";
+    return complain(io, false, [new Problem("port-taken", "--port", reason, remedy)]);
   }
   const stopped = stopSignal();
-  for (const port of server.taken) {
-    io.out(`Port ${port} is in use, perhaps by another Latewood.\n`);
+  for (const taken of server.taken) {
+    io.out(`Port ${taken} is in use, perhaps by another Latewood.\n`);
   }
   io.out(`Latewood is at ${server.url}  (Ctrl+C stops it)\n`);
-  if (request.open) openInBrowser(server.url);
+  io.out(`The pieces are kept in ${folder}\n`);
+  if (serving.open) openInBrowser(server.url);
   await stopped;
   await server.close();
   return 0;

@@ -1,5 +1,5 @@
 import type { Face, Haunch, Key, Mortise, Tenon } from "../piece/index.ts";
-import { type Mm, mm, squareMm } from "../units/index.ts";
+import { type Mm, mm, type SquareMm, squareMm } from "../units/index.ts";
 
 /** All that a mortise and its tenon are made to. */
 export type TenonFit = {
@@ -86,5 +86,7 @@ export function mortiseOf(fit: TenonFit, key: Key, place: MortisePlace): Mortise
 }
 
 /** Long grain that the glue holds: both cheeks of the tenon, the mitre's loss taken off one. */
-export const gluedCheeks = ({ railWidth, upper, lower, length, thickness, isMitred }: TenonFit) =>
-  squareMm((railWidth - upper - lower) * (2 * length - (isMitred ? thickness : 0)));
+export function gluedCheeks(fit: TenonFit): SquareMm {
+  const { railWidth, upper, lower, length, thickness, isMitred } = fit;
+  return squareMm((railWidth - upper - lower) * (2 * length - (isMitred ? thickness : 0)));
+}

@@ -131,5 +131,5 @@ const nameOf = ({ parts }: Piece, key: Key): string => {
   return part ? `${part.mark} ${part.name}` : key;
 };
 
-/** To a millionth of a millimetre: what is cut must not be rounded away. */
-const exactly = (size: number): string => `${Number(size.toFixed(6))} mm`;
+/** Every digit: what is cut must not be rounded. What is nothing to a maker is nought. */
+const exactly = (size: number): string => `${size < 1e-6 ? 0 : size} mm`;

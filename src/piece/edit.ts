@@ -57,7 +57,7 @@ const noPlace = (at: readonly string[]) =>
   );
 
 const isTable = (value: Plain | undefined): value is { readonly [name: string]: Plain } =>
-  typeof value === "object";
+  typeof value === "object" && value !== null;
 
 const own = (table: { readonly [name: string]: Plain }, name: string): Plain | undefined =>
   Object.hasOwn(table, name) ? table[name] : undefined;

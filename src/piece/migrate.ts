@@ -1,5 +1,6 @@
 import { Problem } from "../worked/index.ts";
 import { VERSION } from "./document.ts";
+import { quoted } from "./shape.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
 
@@ -23,7 +24,7 @@ export function migrated(raw: Raw, steps: Migrations = migrations, target: numbe
     throw new Problem(
       "version-unknown",
       "version",
-      `It reads ${JSON.stringify(version)?.slice(0, 40) ?? "nothing"}.`,
+      `It reads ${quoted(version)}.`,
       `Write a whole number from 1 to ${target}; this Latewood writes ${target}.`,
     );
   }

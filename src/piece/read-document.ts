@@ -46,7 +46,7 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
     if (!(fault instanceof SyntaxError)) throw fault;
     throw new Problem(
       "not-json",
-      placeOfFault(text, fault),
+      placeOfFault(text),
       "From here on it is not JSON.",
       "Mend the text there, or take the file from a backup; it was left as it is.",
     );
@@ -62,11 +62,34 @@ function parsed(text: string): Readonly<Record<string, unknown>> {
   return value as Readonly<Record<string, unknown>>;
 }
 
-/** Line and column, where the engine tells the position; its end for one that breaks off. */
-function placeOfFault(text: string, { message }: SyntaxError): string {
-  const told = /position (\d+)/.exec(message)?.[1];
-  const at = told === undefined ? text.length : Number(told);
+/** Line and character where a text stops being JSON. */
+function placeOfFault(text: string): string {
+  const at = firstFault(text);
   const before = text.slice(0, at).split("\n");
   const line = `line ${before.length}, character ${(before.at(-1)?.length ?? 0) + 1}`;
   return at >= text.trimEnd().length ? `${line}, where the file ends` : line;
+}
+
+/**
+ * Engines tell a fault's position each in its own way, or not at all. But all tell a text that only
+ * breaks off from one that is wrong: so the longest beginning that only breaks off is looked for, by
+ * halving.
+ */
+function firstFault(text: string): number {
+  let [good, bad] = [0, text.length + 1];
+  while (bad - good > 1) {
+    const middle = Math.floor((good + bad) / 2);
+    if (breaksOff(text.slice(0, middle))) good = middle;
+    else bad = middle;
+  }
+  return good;
+}
+
+function breaksOff(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch (fault) {
+    return fault instanceof SyntaxError && /\bend\b|EOF|unterminated/i.test(fault.message);
+  }
 }

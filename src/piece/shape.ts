@@ -100,11 +100,13 @@ export const shapeProblems = (value: unknown): readonly Problem[] => problemsOf(
 const problem = (code: string, place: string, reason: string, remedy: string) =>
   new Problem(code, place === "" ? "the piece" : place, reason, remedy);
 
-/** What was read, short enough to quote. */
-const quoted = (value: unknown): string => {
-  const json = JSON.stringify(value) ?? "nothing";
-  return json.length > 48 ? `${json.slice(0, 46)}…` : json;
-};
+/** What was read, short enough to quote; never looked into, for it may be nested without end. */
+export function quoted(value: unknown): string {
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (typeof value === "object" && value !== null) return "an object in braces";
+  const text = typeof value === "string" ? JSON.stringify(value.slice(0, 60)) : String(value);
+  return text.length > 48 ? `${text.slice(0, 46)}…` : text;
+}
 
 /** Holds a value against the few words of JSON Schema that `documentSchema` uses. */
 function problemsOf(value: unknown, schema: Schema, place: string): readonly Problem[] {

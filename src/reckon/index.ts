@@ -1,4 +1,3 @@
-export { onSide, type Question, timberGroups, timberNamed } from "../asking/index.ts";
 export {
   type Answer,
   type Outcome,

@@ -1,4 +1,7 @@
 import { Hono } from "hono";
+import { Problem } from "../worked/index.ts";
+import { refused } from "./api/answer.ts";
+import { addApi, type Holdings } from "./api/api.ts";
 import { staticFile } from "./static-files.ts";
 
 /**
@@ -6,9 +9,11 @@ import { staticFile } from "./static-files.ts";
  * forget them.
  *
  * @param webRoot  folder with the built screen
+ * @param holdings  pieces and shop
  */
-export function routes(webRoot: string): Hono {
+export function routes(webRoot: string, holdings: Holdings): Hono {
   const app = new Hono();
+  addApi(app, holdings);
   // Hono answers HEAD through this route and drops the body.
   app.get("*", async (c) => {
     const file = await staticFile(webRoot, new URL(c.req.url).pathname);
@@ -24,6 +29,7 @@ export function routes(webRoot: string): Hono {
   );
   app.notFound((c) => c.text("There is nothing at this address.\n", 404));
   app.onError((fault, c) => {
+    if (fault instanceof Problem) return refused(c, [fault]);
     console.error(fault);
     return c.text("Latewood made a mistake; the terminal shows it.\n", 500);
   });

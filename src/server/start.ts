@@ -1,5 +1,6 @@
 import { createServer, type Server } from "node:http";
 import { getRequestListener } from "@hono/node-server";
+import type { Holdings } from "./api/api.ts";
 import { routes } from "./app.ts";
 import { refusal } from "./guard.ts";
 import { strictHeaders } from "./headers.ts";
@@ -9,7 +10,7 @@ import { listenOn, NoFreePort } from "./listen.ts";
 export const defaultPort = 5217;
 const portsTried = 20;
 
-export interface ServerOptions {
+export interface ServerOptions extends Holdings {
   /** Folder with the built screen. */
   readonly webRoot: string;
   /** First port to try; 0 takes any free one. */
@@ -28,7 +29,7 @@ export interface RunningServer {
 }
 
 /**
- * Serves the built screen on this computer only.
+ * Serves the built screen, and the pieces of a store, on this computer only.
  *
  * @throws NoFreePort when the port asked for and the nineteen after it are all taken
  */
@@ -38,7 +39,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const hosts = options.host === undefined ? ["127.0.0.1", "::1"] : [options.host];
   const first = options.port ?? defaultPort;
   const last = first === 0 ? 0 : Math.min(first + portsTried - 1, 65_535);
-  const answer = getRequestListener(routes(options.webRoot).fetch);
+  const answer = getRequestListener(routes(options.webRoot, options).fetch);
   const taken: number[] = [];
   for (let port = first; port <= last; port += 1) {
     const listening = await listenOn(hosts, port, (bound) => guarded(answer, bound), tell);

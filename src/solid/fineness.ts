@@ -1,8 +1,8 @@
 /** How far a round cut's flats may lie inside its true circle [mm]. */
-export const CHORD = 0.02;
+export const CHORD = 0.05;
 
 /** However small a hole: fewer would look like a nut. */
-export const LEAST_SIDES = 24;
+export const LEAST_SIDES = 16;
 
 /**
  * How many flats stand for a full circle, corners on the true circle: so many that none is farther

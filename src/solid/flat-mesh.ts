@@ -19,21 +19,29 @@ export function flatMesh(solid: Solid, scale = 1): FlatMesh {
   const { positions, normals, triangles, faces } = solid;
   const corners = positions.length / 3;
   const numbers = new Map<number, number>();
-  const [points, directions]: [number[], number[]] = [[], []];
-  const order = Array.from(triangles, (corner, i) => {
+  const order = new Uint32Array(triangles.length);
+  // As if no corner were shared; the longest it can be.
+  const points = new Float32Array(3 * triangles.length);
+  const directions = new Float32Array(3 * triangles.length);
+  for (let i = 0; i < triangles.length; i++) {
+    const corner = triangles[i] as number;
     const face = faces[Math.floor(i / 3)] as number;
-    const known = numbers.get(face * corners + corner);
-    if (known !== undefined) return known;
-    points.push(...positions.slice(3 * corner, 3 * corner + 3).map((n) => n * scale));
-    directions.push(...normals.slice(3 * face, 3 * face + 3));
-    const number = numbers.size;
-    numbers.set(face * corners + corner, number);
-    return number;
-  });
+    const name = face * corners + corner;
+    let number = numbers.get(name);
+    if (number === undefined) {
+      number = numbers.size;
+      numbers.set(name, number);
+      for (let axis = 0; axis < 3; axis++) {
+        points[3 * number + axis] = (positions[3 * corner + axis] as number) * scale;
+        directions[3 * number + axis] = normals[3 * face + axis] as number;
+      }
+    }
+    order[i] = number;
+  }
   return {
-    positions: Float32Array.from(points),
-    normals: Float32Array.from(directions),
+    positions: points.slice(0, 3 * numbers.size),
+    normals: directions.slice(0, 3 * numbers.size),
     // 65,535 itself is kept free in glTF: it may mean “start again”.
-    indices: numbers.size < 65_536 ? Uint16Array.from(order) : Uint32Array.from(order),
+    indices: numbers.size < 65_536 ? Uint16Array.from(order) : order,
   };
 }

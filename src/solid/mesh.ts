@@ -87,12 +87,18 @@ const triangleAt = (
 
 /** Summed over a face's triangles by their areas, so that a sliver's rounding tells nothing. */
 function normalsOf(mesh: Pick<Solid, "positions" | "triangles" | "faces">): Float64Array {
-  const sums: Vec3[] = [];
-  mesh.faces.forEach((face, i) => {
+  const { faces } = mesh;
+  const count = faces.reduce((most, face) => Math.max(most, face + 1), 0);
+  const sums = new Float64Array(3 * count);
+  for (let i = 0; i < faces.length; i++) {
     const [a, b, c] = triangleAt(mesh, i);
-    sums[face] = plus(sums[face] ?? [0, 0, 0], cross(minus(b, a), minus(c, a)));
-  });
-  return Float64Array.from(sums.flatMap((sum) => [...unit(sum)]));
+    const area = cross(minus(b, a), minus(c, a));
+    const at = 3 * (faces[i] as number);
+    for (let axis = 0; axis < 3; axis++)
+      sums[at + axis] = (sums[at + axis] as number) + (area[axis] as number);
+  }
+  for (let at = 0; at < sums.length; at += 3) sums.set(unit(cornerAt(sums, at / 3)), at);
+  return sums;
 }
 
 /** From tetrahedra over the middle of the bounds: near it, little is lost in the sum. */

@@ -1,7 +1,7 @@
 import type { Manifold } from "manifold-3d";
 import { dot, frameOf, unit } from "../geometry/index.ts";
 import type { Shaped } from "../piece/index.ts";
-import { type Cut, cutsOfPart, type Key } from "../piece/index.ts";
+import { cutsOfPart, type HalfSpaceCut, type Key } from "../piece/index.ts";
 import { Problem } from "../worked/index.ts";
 import { cutterOf, type SunkCut } from "./cutter.ts";
 import type { Scope } from "./kernel.ts";
@@ -15,9 +15,16 @@ import { matrixOf } from "./placed.ts";
 export function woodOf(scope: Scope, part: Shaped): Manifold {
   const { blank } = part;
   const { keep, wasm } = scope;
+  const cuts = cutsOfPart(part);
   let wood = keep(wasm.Manifold.cube([blank.length, blank.width, blank.thickness]));
-  for (const cut of cutsOfPart(part))
-    wood = sound(keep(lessCut(scope, wood, cut, part.key)), part.key);
+  for (const cut of cuts)
+    if (cut.cut === "half-space") wood = sound(keep(trimmed(wood, cut)), part.key);
+  const cutters = cuts.flatMap((cut) =>
+    cut.cut === "half-space" ? [] : [cutterFor(scope, cut, part.key)],
+  );
+  // All at once: one after the other the kernel would make a whole mesh for each.
+  if (cutters.length > 0)
+    wood = sound(keep(wasm.Manifold.difference([wood, ...cutters])), part.key);
   if (wood.isEmpty())
     throw new Problem(
       "nothing-left",
@@ -30,8 +37,7 @@ export function woodOf(scope: Scope, part: Shaped): Manifold {
   return part.isMirrored ? keep(wood.transform(mirrorAcross(blank.width))) : wood;
 }
 
-function lessCut(scope: Scope, wood: Manifold, cut: Cut, key: Key): Manifold {
-  if (cut.cut !== "half-space") return wood.subtract(cutterFor(scope, cut, key));
+function trimmed(wood: Manifold, cut: HalfSpaceCut): Manifold {
   const away = unit(cut.away);
   // The kernel keeps the side that its direction points to.
   return wood.trimByPlane([-away[0], -away[1], -away[2]], -dot(away, cut.point));

@@ -20,7 +20,7 @@ function significant(n: number, digits: number): string {
 }
 
 /** `f` writes the figures that count: three, or two where a value is known only about. */
-type Printer = (value: number, f: (n: number) => string) => string;
+type Printer = (value: number, f: (n: number) => string, isCoarse: boolean) => string;
 
 /** Two figures, rounded towards what is safe to buy or to trust where that matters. */
 const figures: Partial<Readonly<Record<Purpose, (n: number) => string>>> = {
@@ -45,7 +45,7 @@ const metric: Readonly<Record<Exclude<UnitName, "mm">, Printer>> = {
   "m³": (v, f) => `${f(v)} m³`,
   l: (v, f) => (Math.abs(v) < 1 ? `${f(v * 1000)} ml` : `${f(v)} l`),
   "m²/l": (v, f) => `${f(v)} m²/l`,
-  "bd ft": (v) => `${decimal(v, 2)} bd ft`,
+  "bd ft": (v, f, isCoarse) => `${isCoarse ? f(v) : decimal(v, 2)} bd ft`,
   kg: (v, f) => `${f(v)} kg`,
   "kg/m³": (v) => `${decimal(v, 0)} kg/m³`,
   N: (v, f) => `${f(v)} N (${f(v / STANDARD_GRAVITY)} kg)`,
@@ -102,7 +102,8 @@ export function printQuantity(
 ): string {
   if (unit === "mm") return printLength(mm(value), { units, purpose });
   const printer = (units === "inch" ? imperial[unit] : undefined) ?? metric[unit];
-  return printer(value, figures[purpose] ?? ((n) => significant(n, 3)));
+  const coarse = figures[purpose];
+  return printer(value, coarse ?? ((n) => significant(n, 3)), coarse !== undefined);
 }
 
 /** The number alone in its inside unit, as shown inside a formula: six figures at most. */

@@ -1,10 +1,13 @@
-import { useEffect } from "react";
+import { useEffect, useState } from "react";
+import { topics } from "../reckon/index.ts";
 import type { LengthUnit } from "../units/index.ts";
+import { Head, type Theme } from "./head.tsx";
 import { useKept } from "./kept.ts";
+import { PieceScreen } from "./piece/screen.tsx";
+import { stationNamed } from "./piece/stations.ts";
+import { PiecesScreen } from "./pieces/screen.tsx";
 import { QuickSums } from "./sums/screen.tsx";
 import { useTexts } from "./sums/use-texts.ts";
-
-type Theme = "day" | "evening";
 
 const isTheme = (kept: unknown): kept is Theme => kept === "day" || kept === "evening";
 const isSide = (kept: unknown): kept is LengthUnit => kept === "inch" || kept === "mm";
@@ -13,68 +16,50 @@ const firstTheme = (): Theme =>
   window.matchMedia("(prefers-color-scheme: dark)").matches ? "evening" : "day";
 const firstSide = (): LengthUnit => (navigator.language === "en-US" ? "inch" : "mm");
 
+const wordsNow = () => window.location.hash.replace(/^#\/?/, "").split("/");
+
+/** The address's words behind its hash: `piece`, a piece's id, a station; or a quick sum. */
+function useWords(): readonly string[] {
+  const [now, setNow] = useState(wordsNow);
+  useEffect(() => {
+    const follow = () => setNow(wordsNow());
+    window.addEventListener("hashchange", follow);
+    return () => window.removeEventListener("hashchange", follow);
+  }, []);
+  return now;
+}
+
 export function App() {
   const [theme, setTheme] = useKept<Theme>("latewood/theme", firstTheme(), isTheme);
   const [units, setUnits] = useKept<LengthUnit>("latewood/units", firstSide(), isSide);
   const texts = useTexts(units);
+  const [place = "", id, station] = useWords();
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
-  return (
-    <>
-      <button
-        type="button"
-        className="skip"
-        onClick={() => document.getElementById("questions")?.focus()}
-      >
-        To the questions
-      </button>
-      <header className="head">
-        <b className="wordmark">Latewood</b>
-        <span className="head-where">Quick sums</span>
-        <div className="head-tools">
-          <Either
-            label="Units"
-            words={["inch", "mm"] as const}
-            chosen={units}
-            choose={(side) => {
-              texts.pinAll();
-              setUnits(side);
-            }}
-          />
-          <Either
-            label="Light"
-            words={["day", "evening"] as const}
-            chosen={theme}
-            choose={setTheme}
-          />
-        </div>
-      </header>
-      <QuickSums units={units} texts={texts} />
-    </>
-  );
-}
-
-/** One of two words, both in sight. */
-function Either<W extends string>(props: {
-  readonly label: string;
-  readonly words: readonly [W, W];
-  readonly chosen: W;
-  readonly choose: (word: W) => void;
-}) {
-  const { label, words, chosen, choose } = props;
-  return (
-    <fieldset className="either" aria-label={label}>
-      {words.map((word) => (
-        <button
-          key={word}
-          type="button"
-          aria-pressed={word === chosen}
-          onClick={() => word !== chosen && choose(word)}
-        >
-          {word}
-        </button>
-      ))}
-    </fieldset>
-  );
+  if (place === "piece" && id !== undefined) {
+    const at = stationNamed(station);
+    return <PieceScreen key={id} id={id} station={at} theme={theme} setTheme={setTheme} />;
+  }
+  if (topics.some((topic) => topic.name === place)) {
+    const turn = (side: LengthUnit) => {
+      texts.pinAll();
+      setUnits(side);
+    };
+    return (
+      <>
+        <Head
+          where="Quick sums"
+          units={units}
+          setUnits={turn}
+          theme={theme}
+          setTheme={setTheme}
+          skipTo="questions"
+          skipWord="To the questions"
+        />
+        <QuickSums units={units} texts={texts} />
+      </>
+    );
+  }
+  return <PiecesScreen units={units} setUnits={setUnits} theme={theme} setTheme={setTheme} />;
 }

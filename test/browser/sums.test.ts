@@ -14,7 +14,7 @@ const sizes = [
 
 describe("reckoning", () => {
   test("a maker reckons a top's movement, mends a slip, and finds it after a reload", async () => {
-    const bench = quickSums(await latewood.open());
+    const bench = quickSums(await latewood.open({ path: "#/emc" }));
     await bench.turnTo("Movement across the grain");
     await bench.field("Timber").selectOption("Black cherry");
     await bench.write("Width across the grain", "3' 4 1/2\"");
@@ -41,7 +41,7 @@ describe("reckoning", () => {
   });
 
   test("changing the side changes no answer, and a bare number keeps its meaning", async () => {
-    const bench = quickSums(await latewood.open());
+    const bench = quickSums(await latewood.open({ path: "#/emc" }));
     await bench.turnTo("Movement across the grain");
     await bench.write("Width across the grain", "36");
     await bench.changeSide("mm");
@@ -72,7 +72,7 @@ describe("reckoning", () => {
   });
 
   test("every topic opens with an answer, a drawing with a name, and its working", async () => {
-    const bench = quickSums(await latewood.open());
+    const bench = quickSums(await latewood.open({ path: "#/emc" }));
     for (const topic of topics) {
       await bench.turnTo(topic.title);
       expect(await bench.figure(), topic.name).not.toBe("");
@@ -83,7 +83,7 @@ describe("reckoning", () => {
   });
 
   test("damaged and hostile kept texts do no harm", async () => {
-    const page = await latewood.open();
+    const page = await latewood.open({ path: "#/emc" });
     await page.evaluate(() => {
       localStorage.setItem("latewood/units", '"ell"');
       localStorage.setItem(
@@ -194,7 +194,7 @@ describe("everybody can use it", () => {
   for (const { name, width, height } of sizes) {
     for (const theme of ["light", "dark"] as const) {
       test(`axe finds nothing on a ${name}, ${theme}`, async () => {
-        const page = await latewood.open({ width, height, theme });
+        const page = await latewood.open({ path: "#/emc", width, height, theme });
         const bench = quickSums(page);
         // Every topic where there is most to see; elsewhere three that hold every kind of control.
         const all = [...topics.map((t) => t.name), "cup"];
@@ -209,7 +209,7 @@ describe("everybody can use it", () => {
       });
     }
     test(`nothing runs off the side of a ${name}`, async () => {
-      const page = await latewood.open({ width, height });
+      const page = await latewood.open({ path: "#/emc", width, height });
       for (const topic of topics) {
         await page.goto(`${latewood.url()}#/${topic.name}`);
         // The sheet clips what runs over, so the window's own scroll width would tell nothing.
@@ -229,7 +229,7 @@ describe("everybody can use it", () => {
     { width: 1440, height: 900 },
   ]) {
     test(`no lettering of a drawing leaves its plate at ${width} px, at ordinary sizes and at wild ones`, async () => {
-      const page = await latewood.open({ width, height });
+      const page = await latewood.open({ path: "#/emc", width, height });
       const reach = async (name: string) => {
         await page.goto(`${latewood.url()}#/${name}`);
         await page.evaluate(() => document.fonts.ready);
@@ -248,7 +248,7 @@ describe("everybody can use it", () => {
   }
 
   test("on a phone no field that takes the focus hides under the headline", async () => {
-    const page = await latewood.open({ width: 390, height: 844 });
+    const page = await latewood.open({ path: "#/emc", width: 390, height: 844 });
     for (const topic of ["cup", "tip", "finish"]) {
       await page.goto(`${latewood.url()}#/${topic}`);
       await page.locator("main h1").waitFor();
@@ -267,7 +267,7 @@ describe("everybody can use it", () => {
   });
 
   test("what can be touched is large enough for a finger", async () => {
-    const page = await latewood.open({ width: 360, height: 740 });
+    const page = await latewood.open({ path: "#/emc", width: 360, height: 740 });
     const small = await page
       .locator("header button, main input, main select, main button, nav a")
       .evaluateAll((all) =>

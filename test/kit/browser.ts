@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll } from "vitest";
@@ -14,6 +15,8 @@ interface View {
   readonly width?: number;
   readonly height?: number;
   readonly theme?: "light" | "dark";
+  /** Errors in the console that the test asks for, and that are no fault of the page. */
+  readonly quiet?: RegExp;
 }
 
 export interface Latewood {
@@ -55,7 +58,7 @@ export function startLatewood(): Latewood {
   };
   return {
     url,
-    open: async ({ path = "", width = 1280, height = 800, theme = "light" } = {}) => {
+    open: async ({ path = "", width = 1280, height = 800, theme = "light", quiet } = {}) => {
       if (browser === undefined) throw new Error("the browser runs only within tests");
       const context = await browser.newContext({
         viewport: { width, height },
@@ -63,7 +66,9 @@ export function startLatewood(): Latewood {
         reducedMotion: "reduce",
       });
       contexts.push(context);
-      await watch(context, new URL(url()).host, (fault) => faults.push(fault));
+      await watch(context, new URL(url()).host, (fault) => {
+        if (!quiet?.test(fault)) faults.push(fault);
+      });
       const page = await context.newPage();
       await page.goto(new URL(path, url()).href, { waitUntil: "load" });
       return page;
@@ -76,10 +81,13 @@ interface Server {
   readonly stop: () => Promise<void>;
 }
 
+/** On pieces of its own, which are gone with it. */
 function startBuilt(): Promise<Server> {
-  const child = spawn(process.execPath, [program, "serve", "--port", "0"], {
+  const data = mkdtempSync(join(tmpdir(), "latewood-data-"));
+  const child = spawn(process.execPath, [program, "serve", "--port", "0", "--data", data], {
     stdio: ["ignore", "pipe", "pipe"],
   });
+  child.on("exit", () => rmSync(data, { recursive: true, force: true }));
   return new Promise((settle, fail) => {
     let heard = "";
     const listen = (text: Buffer) => {

@@ -4,6 +4,7 @@ import type { Check } from "./check.ts";
 import { cupChecks } from "./cup.ts";
 import { emcChecks } from "./emc.ts";
 import { fastenerChecks } from "./fasteners.ts";
+import { jointChecks } from "./joints.ts";
 import { makingChecks } from "./making.ts";
 import { massChecks } from "./mass.ts";
 import { movementChecks } from "./movement.ts";
@@ -26,4 +27,5 @@ export const allChecks: readonly Check[] = [
   ...tippingChecks,
   ...makingChecks,
   ...octagonChecks,
+  ...jointChecks,
 ];

@@ -67,6 +67,14 @@ export const sources = {
     "Octagon and tipping cases, computed twice by other programs",
     "independent computation",
   ),
+  "mortise cases": value(
+    "Two mortises in one leg, computed twice by other programs",
+    "independent computation",
+  ),
+  "meeting tenons": value(
+    "Geometry of mitred tenons in a 2 in leg, worked apart from this code",
+    "textbook",
+  ),
   "eq 4-5 by hand": byHand("Wood Handbook, Eq 4-5, °C form, worked by hand at 10 °C"),
   "chapter 4 by hand": byHand("Wood Handbook, Eqs 4-3, 4-11, 4-13 and 4-14, worked by hand"),
   "chapter 8 by hand": byHand("Wood Handbook, Eqs 8-1, 8-10 and NDS eq. 12.2-2, worked by hand"),

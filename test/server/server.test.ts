@@ -4,12 +4,15 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openCommand, type RunningServer, startServer } from "../../src/server/index.ts";
+import { demoShop } from "../../src/shop/index.ts";
+import { memoryStore, type Pieces } from "../../src/store/index.ts";
 import { ask } from "./raw-http.ts";
 
 const page = "<!doctype html><title>Latewood</title>";
 const outside = "not for anybody else";
 let folder: string;
 let webRoot: string;
+let holdings: { readonly store: Pieces; readonly shop: typeof demoShop };
 let server: RunningServer;
 
 beforeAll(async () => {
@@ -23,7 +26,8 @@ beforeAll(async () => {
   writeFileSync(join(folder, "outside.txt"), outside);
   writeFileSync(join(folder, "web-sibling.txt"), outside);
   symlinkSync(join(folder, "outside.txt"), join(webRoot, "link.txt"));
-  server = await startServer({ webRoot, port: 0 });
+  holdings = { store: await memoryStore(), shop: demoShop };
+  server = await startServer({ webRoot, port: 0, ...holdings });
 });
 
 afterAll(async () => {
@@ -166,6 +170,11 @@ test("every answer carries the strict headers", async () => {
   const answers = [
     await get("/"),
     await get("/nothing"),
+    // A worker is under the policy that its own script comes with.
+    await get("/assets/index-Ab3_dE-9.js"),
+    await get("/api/pieces"),
+    await get("/api/nothing"),
+    await get("/schema/piece-1.json"),
     await get("/", [], "HEAD"),
     await get("/", ["Content-Length: 0"], "POST"),
     await ask(server.port, ["GET / HTTP/1.1", "Host: latewood.example"]),
@@ -174,7 +183,7 @@ test("every answer carries the strict headers", async () => {
     const policy = headers.get("content-security-policy")?.split("; ");
     expect(policy).toEqual([
       "default-src 'none'",
-      "script-src 'self'",
+      "script-src 'self' 'wasm-unsafe-eval'",
       "style-src 'self'",
       "img-src 'self' data:",
       "font-src 'self'",
@@ -196,7 +205,7 @@ test("every answer carries the strict headers", async () => {
 
 describe("ports", () => {
   test("a taken port is passed over and named", async () => {
-    const second = await startServer({ webRoot, port: server.port });
+    const second = await startServer({ webRoot, port: server.port, ...holdings });
     try {
       expect(second.taken[0]).toBe(server.port);
       expect(second.port).toBeGreaterThan(server.port);
@@ -213,7 +222,7 @@ describe("ports", () => {
     await new Promise<void>((settle) => other.listen(0, "127.0.0.1", settle));
     const address = other.address();
     const port = typeof address === "object" && address !== null ? address.port : 0;
-    const second = await startServer({ webRoot, port });
+    const second = await startServer({ webRoot, port, ...holdings });
     try {
       expect(second.taken[0]).toBe(port);
     } finally {
@@ -223,9 +232,9 @@ describe("ports", () => {
   });
 
   test("no port is left above 65535", async () => {
-    const top = await startServer({ webRoot, port: 65_535 });
+    const top = await startServer({ webRoot, port: 65_535, ...holdings });
     try {
-      await expect(startServer({ webRoot, port: 65_535 })).rejects.toMatchObject({
+      await expect(startServer({ webRoot, port: 65_535, ...holdings })).rejects.toMatchObject({
         first: 65_535,
         last: 65_535,
       });
@@ -235,7 +244,7 @@ describe("ports", () => {
   });
 
   test("closing ends open connections and frees the port", async () => {
-    const first = await startServer({ webRoot, port: 0, host: "127.0.0.1" });
+    const first = await startServer({ webRoot, port: 0, host: "127.0.0.1", ...holdings });
     const lines = ["GET / HTTP/1.1", `Host: localhost:${first.port}`];
     const socket = connect(first.port, "127.0.0.1");
     const ended = new Promise((settle) => socket.once("close", settle));

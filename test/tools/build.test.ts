@@ -13,7 +13,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { putInPlace } from "../../tools/build.mjs";
+import { bundleProgram, putInPlace } from "../../tools/build.mjs";
 import { root } from "../../tools/ensure.mjs";
 
 let folder: string;
@@ -72,6 +72,15 @@ test("many that put theirs in the same place at once all end well", {
   );
   expect(codes).toEqual([0, 0, 0, 0]);
   expect(readFileSync(join(place, "word"), "utf8")).toBe("whole");
+});
+
+test("the program carries neither the kernel nor what draws, which would weigh on every start", async () => {
+  const text = new TextDecoder().decode(await bundleProgram());
+  expect(text).toContain("latewood serve");
+  expect(text).not.toContain("manifold.wasm");
+  expect(text).not.toContain("WebGLRenderer");
+  // Its binaries lie in its own folder, where it must be found when it runs.
+  expect(text).toContain('import("@photostructure/sqlite")');
 });
 
 describe("the build as a command", () => {

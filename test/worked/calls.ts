@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import * as joinery from "../../src/joinery/index.ts";
 import * as making from "../../src/making/index.ts";
 import * as mechanics from "../../src/mechanics/index.ts";
 import * as stock from "../../src/stock/index.ts";
@@ -143,6 +144,21 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     countedThickness: calls(stock.countedThickness, length),
     surfaceMeasure: calls(stock.surfaceMeasure, length, length),
     tallyBoardFeet: calls(stock.tallyBoardFeet, length, some.share, pieces),
+  },
+  joinery: {
+    betweenLegs: calls(joinery.betweenLegs, length, length, length),
+    buttedTenon: calls(joinery.buttedTenon, length, length, length, length, length),
+    haunchLength: calls(joinery.haunchLength, length),
+    mitredTenon: calls(joinery.mitredTenon, length, length, length),
+    mortiseWidth: calls(joinery.mortiseWidth, length, fc.array(length, { minLength: 1 })),
+    outerWall: calls(joinery.outerWall, length, length, length),
+    tenonThickness: calls(joinery.tenonThickness, length, length),
+    upperShoulder: calls(joinery.upperShoulder, length),
+    buttonGap: calls(joinery.buttonGap, length),
+    seasonalMove: calls(joinery.seasonalMove, length, coefficient, moisture, moisture, moisture),
+    slotDepth: calls(joinery.slotDepth, length, length, length),
+    slotTravel: calls(joinery.slotTravel, length),
+    tongueLength: calls(joinery.tongueLength, length),
   },
   making: {
     clampCoverage: calls(making.clampCoverage, length, length, length),

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import * as joinery from "../../src/joinery/index.ts";
 import * as making from "../../src/making/index.ts";
 import * as mechanics from "../../src/mechanics/index.ts";
 import * as stock from "../../src/stock/index.ts";
@@ -43,7 +44,7 @@ function functionsOf(room: string) {
   );
 }
 
-const doors: Readonly<Record<string, object>> = { wood, mechanics, stock, making };
+const doors: Readonly<Record<string, object>> = { wood, mechanics, joinery, stock, making };
 
 describe.each(Object.entries(doors))("none is left out, %s", (room, door) => {
   const names = Object.entries(door).flatMap(([name, v]) =>

@@ -47,6 +47,8 @@ export type CutList = {
     /** at the rough sizes [bd ft] */
     readonly boardFeet: BoardFeet;
   }[];
+  /** of all thicknesses [bd ft] */
+  readonly boardFeet: BoardFeet;
   /** [kg] */
   readonly mass: Kg;
 };
@@ -76,6 +78,7 @@ export function cutList(piece: Piece, weighing: Weighing, shop: Shop): CutList {
     byThickness: [...totals]
       .sort(([, a], [, b]) => (a.quarter?.rough ?? 1e9) - (b.quarter?.rough ?? 1e9))
       .map(([quarter, { sum }]) => ({ quarter, boardFeet: boardFeet(sum) })),
+    boardFeet: boardFeet(rows.reduce((sum, row) => sum + row.boardFeet.value, 0)),
     mass: weighing.mass.value,
   };
 }

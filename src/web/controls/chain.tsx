@@ -1,8 +1,7 @@
 import { Fragment } from "react";
-import type { Result } from "../../reckon/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { type Step, stepsOf, type Worked } from "../../worked/index.ts";
-import { Typeset } from "../controls/typeset.tsx";
+import { Typeset } from "./typeset.tsx";
 
 /** A step with the steps of what goes into it. */
 type Branch = { readonly step: Step; readonly into: readonly Branch[] };
@@ -16,46 +15,14 @@ function branches(steps: readonly Step[]): readonly Branch[] {
   return [{ step: first, into: branches(rest.slice(0, cut)) }, ...branches(rest.slice(cut))];
 }
 
-/** The whole chain of one figure: formula, figures put in, where each comes from. */
-export function Working({
-  result,
-  units,
-}: {
-  readonly result: Result;
+/** The whole chain of one figure, but what is `known` from before: formula, figures put in, sources. */
+export function Chain(props: {
+  readonly of: Worked;
   readonly units: LengthUnit;
+  readonly known?: readonly Worked[];
 }) {
-  const { worked, low, high } = result;
-  // An end that is the figure itself tells nothing new.
-  const apart = (end: Worked | undefined) => (end?.value === worked.value ? undefined : end);
-  return (
-    <section className="working" aria-labelledby="working-title">
-      <h2 id="working-title">
-        Working <span>{result.says ?? worked.says}</span>
-      </h2>
-      <Steps of={branches(stepsOf(worked, units))} />
-      <End title="Low end" of={apart(low)} known={[worked]} units={units} />
-      <End title="High end" of={apart(high)} known={low ? [worked, low] : [worked]} units={units} />
-      <p className="working-foot">Formulas are in millimetres, newtons and kilograms.</p>
-    </section>
-  );
-}
-
-/** One end of a range: only what was not told with the figure itself. */
-function End(props: {
-  readonly title: string;
-  readonly of: Worked | undefined;
-  readonly known: readonly Worked[];
-  readonly units: LengthUnit;
-}) {
-  const { title, of, known, units } = props;
-  const steps = of ? stepsOf(of, units, known) : [];
-  if (steps.length === 0) return null;
-  return (
-    <>
-      <h3>{title}</h3>
-      <Steps of={branches(steps)} />
-    </>
-  );
+  const { of, units, known = [] } = props;
+  return <Steps of={branches(stepsOf(of, units, known))} />;
 }
 
 function Steps({ of }: { readonly of: readonly Branch[] }) {

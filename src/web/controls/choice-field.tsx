@@ -1,12 +1,11 @@
 import { useId } from "react";
-import type { Problem } from "../../worked/index.ts";
-import { FieldNote } from "./field-note.tsx";
+import { FieldNote, type Wrong } from "./field-note.tsx";
 
 type Props = {
   readonly label: string;
   readonly choices: readonly string[];
   readonly chosen: string;
-  readonly problem: Problem | undefined;
+  readonly problem: Wrong | undefined;
   readonly isWrong: boolean;
   readonly write: (choice: string) => void;
 };

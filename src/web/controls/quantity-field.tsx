@@ -1,6 +1,5 @@
 import { type KeyboardEvent, useId } from "react";
-import type { Problem } from "../../worked/index.ts";
-import { FieldNote } from "./field-note.tsx";
+import { FieldNote, type Wrong } from "./field-note.tsx";
 import { Typeset } from "./typeset.tsx";
 
 type Props = {
@@ -10,12 +9,15 @@ type Props = {
   readonly placeholder: string;
   /** the value read, on the other side of the inch */
   readonly echo: string | undefined;
-  readonly problem: Problem | undefined;
+  readonly problem: Wrong | undefined;
   /** whether it is to blame for a problem, its own or one that it shares with other fields */
   readonly isWrong: boolean;
   readonly write: (text: string) => void;
   readonly step: (steps: number) => string | undefined;
   readonly touch: (isTouched: boolean) => void;
+  /** Enter and Escape, where they mean something */
+  readonly settle?: () => void;
+  readonly giveUp?: () => void;
 };
 
 const keys: Readonly<Record<string, number>> = {
@@ -28,8 +30,11 @@ const keys: Readonly<Record<string, number>> = {
 /** A field for any way of writing a quantity; the arrow keys step it, a fault says what was read. */
 export function QuantityField(props: Props) {
   const { label, text, placeholder, echo, problem, isWrong, write, step, touch } = props;
+  const { settle, giveUp } = props;
   const id = useId();
   const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === "Enter") settle?.();
+    if (event.key === "Escape") giveUp?.();
     const steps = keys[event.key];
     const next = steps === undefined ? undefined : step(steps);
     if (next === undefined) return;

@@ -1,6 +1,5 @@
 import { useId } from "react";
-import type { Problem } from "../../worked/index.ts";
-import { FieldNote } from "./field-note.tsx";
+import { FieldNote, type Wrong } from "./field-note.tsx";
 
 /** Timbers as a screen lists them. */
 type TimberGroup = { readonly label: string; readonly names: readonly string[] };
@@ -9,7 +8,7 @@ type Props = {
   readonly label: string;
   readonly groups: readonly TimberGroup[];
   readonly chosen: string;
-  readonly problem: Problem | undefined;
+  readonly problem: Wrong | undefined;
   readonly isWrong: boolean;
   readonly write: (name: string) => void;
 };

@@ -2,11 +2,12 @@ import { useState } from "react";
 import type { Outcome, Result, Topic } from "../../reckon/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { type Caution, cite, type Problem } from "../../worked/index.ts";
+import { FindingLine } from "../controls/finding-line.tsx";
 import { Typeset } from "../controls/typeset.tsx";
+import { Complaints } from "./complaints.tsx";
 import { Drawing } from "./drawings/index.tsx";
 import { groundOf } from "./ground.ts";
 import { ResultRow } from "./result-row.tsx";
-import { Complaints, FindingLine } from "./verdict.tsx";
 import { Working } from "./working.tsx";
 
 type Props = {

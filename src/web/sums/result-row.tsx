@@ -1,9 +1,9 @@
 import type { Result } from "../../reckon/index.ts";
 import { type LengthUnit, printQuantity } from "../../units/index.ts";
+import { Mark } from "../controls/finding-line.tsx";
 import { Typeset } from "../controls/typeset.tsx";
 import type { Ground } from "./ground.ts";
 import { RangeRule } from "./range-rule.tsx";
-import { Mark } from "./verdict.tsx";
 
 /** One figure of the answer, with its range and what it stands on; touched, it shows its working. */
 export function ResultRow(props: {

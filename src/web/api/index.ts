@@ -1,0 +1,1 @@
+export { api, type Kept, type Listed, Refused, type Said } from "./client.ts";

@@ -1,0 +1,1 @@
+export { ModelView } from "./model-view.tsx";

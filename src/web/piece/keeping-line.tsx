@@ -1,0 +1,33 @@
+import type { Keeping } from "./use-piece.ts";
+
+const clock = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
+
+/** Whether what is seen is kept. */
+export function KeepingLine(props: {
+  readonly keeping: Keeping;
+  readonly isDemo: boolean;
+  readonly retry: () => void;
+}) {
+  const { keeping, isDemo, retry } = props;
+  const demo = isDemo ? "invented demo piece · " : "";
+  if (keeping.is === "not-kept") {
+    return (
+      <span className="head-where not-kept" role="alert">
+        Not kept yet: {keeping.said.map((s) => `${s.reason} ${s.remedy}`).join(" ")}{" "}
+        <button type="button" className="in-line" onClick={retry}>
+          Try again
+        </button>
+      </span>
+    );
+  }
+  return (
+    <span className="head-where">
+      {demo}
+      {keeping.is === "keeping"
+        ? "keeping"
+        : keeping.at
+          ? `every edit kept, ${clock.format(keeping.at)}`
+          : "every edit is kept"}
+    </span>
+  );
+}

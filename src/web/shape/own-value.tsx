@@ -1,0 +1,67 @@
+import type { Value } from "../../piece/index.ts";
+import { type LengthUnit, printLength, readLength } from "../../units/index.ts";
+import { problemAt } from "../../worked/index.ts";
+import { QuantityField } from "../controls/quantity-field.tsx";
+import { Typeset } from "../controls/typeset.tsx";
+import { useTyping } from "../controls/use-typing.ts";
+
+type Props = {
+  readonly value: Value;
+  readonly label: string;
+  readonly units: LengthUnit;
+  /** the text that the maker gave, if any */
+  readonly own: string | undefined;
+  readonly preview: (text: string | undefined) => void;
+  readonly keep: (text: string) => void;
+  readonly takeBack: () => void;
+};
+
+const standsSays: Readonly<Record<Value["stands"], string>> = {
+  computed: "worked out",
+  override: "your own",
+  measured: "measured",
+  cut: "as cut",
+};
+
+/** A computed value, which the maker may put another in place of, and take that back. */
+export function OwnValue({ value, label, units, own, preview, keep, takeBack }: Props) {
+  const computed = printLength(value.computed.value, { units });
+  const isGood = (text: string) => text.trim() === "" || readLength(text, units).ok;
+  const typing = useTyping(
+    own ?? "",
+    isGood,
+    (text) => preview(text?.trim() ? text : undefined),
+    (text) => (text.trim() === "" ? takeBack() : keep(text)),
+  );
+  const read = readLength(typing.text, units);
+  const wrong =
+    typing.text.trim() !== "" && !read.ok && typing.isSettled
+      ? problemAt("", read.fault)
+      : undefined;
+  return (
+    <div className="own-value" data-stands={value.stands}>
+      <QuantityField
+        label={label}
+        text={typing.text}
+        placeholder={computed}
+        echo={
+          value.stands === "computed"
+            ? standsSays.computed
+            : `${standsSays[value.stands]}; else ${computed}`
+        }
+        problem={wrong}
+        isWrong={wrong !== undefined}
+        write={typing.write}
+        step={() => undefined}
+        settle={typing.settle}
+        giveUp={typing.giveUp}
+        touch={(isTouched) => !isTouched && typing.leave()}
+      />
+      {value.stands === "cut" && (
+        <p className="field-note cut-note">
+          As it is cut: <Typeset text={printLength(value.inForce, { units })} />
+        </p>
+      )}
+    </div>
+  );
+}

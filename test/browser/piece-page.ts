@@ -1,0 +1,61 @@
+import type { Locator, Page } from "playwright-core";
+
+/** A piece on the bench, told in what a maker does there. */
+export type PiecePage = {
+  readonly page: Page;
+  readonly field: (label: string) => Locator;
+  readonly write: (label: string, text: string) => Promise<void>;
+  /** the piece's overall size, as the title strip says it */
+  readonly overAll: () => Promise<string>;
+  /** waits until what is seen is kept */
+  readonly kept: () => Promise<void>;
+  readonly press: (button: string | RegExp) => Promise<void>;
+  /** frames the model has drawn so far */
+  readonly frames: () => Promise<number>;
+  /** marks of the parts that are lifted in the cut list */
+  readonly liftedRows: () => Promise<readonly string[]>;
+};
+
+const said = (page: Page, term: string) =>
+  page.locator(".title-strip div", { hasText: term }).locator("dd").innerText();
+
+export function piecePage(page: Page): PiecePage {
+  const field = (label: string) => page.getByLabel(label, { exact: true });
+  return {
+    page,
+    field,
+    write: async (label, text) => {
+      await field(label).fill(text);
+      await field(label).press("Enter");
+    },
+    overAll: async () => (await said(page, "Over all")).replaceAll("\n", ""),
+    kept: async () => {
+      await page
+        .locator(".head-where", { hasText: /every edit kept, / })
+        .waitFor({ state: "attached" });
+    },
+    press: (button) => page.getByRole("button", { name: button, exact: true }).click(),
+    frames: async () => Number(await page.locator("canvas").getAttribute("data-frames")),
+    liftedRows: async () =>
+      page.locator('.cut-list tr[data-lifted="true"] .mark-button').allInnerTexts(),
+  };
+}
+
+/** Opens the invented breakfast table from the list of pieces. */
+export async function openDemo(page: Page): Promise<PiecePage> {
+  await page
+    .getByRole("link", { name: /Tallow Wharf breakfast table/ })
+    .first()
+    .click();
+  return drawn(page);
+}
+
+/** Waits until the model stands on its sheet. */
+export async function drawn(page: Page): Promise<PiecePage> {
+  await page.getByRole("heading", { level: 1, name: "Plain table" }).waitFor();
+  await page.locator("canvas[data-frames]").waitFor();
+  await page.waitForFunction(
+    () => Number(document.querySelector("canvas")?.getAttribute("data-frames")) > 0,
+  );
+  return piecePage(page);
+}
