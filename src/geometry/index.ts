@@ -7,9 +7,7 @@ export {
   type Convex,
   clipped,
   difference,
-  noBulk,
   type Plane,
-  planesOf,
   prism,
   sumBulk,
 } from "./polyhedron.ts";

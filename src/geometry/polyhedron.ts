@@ -9,7 +9,7 @@ export type Convex = readonly (readonly Vec3[])[];
 /** Volume [mm³] and first moment (volume times centre) [mm⁴]. */
 export type Bulk = { readonly volume: number; readonly moment: Vec3 };
 
-export const noBulk: Bulk = { volume: 0, moment: [0, 0, 0] };
+const noBulk: Bulk = { volume: 0, moment: [0, 0, 0] };
 
 /** Closer than this to a plane [mm] counts as on it. */
 const ON_PLANE = 1e-9;
@@ -86,7 +86,7 @@ function lidOf(faces: Convex, plane: Plane): readonly Vec3[] {
 }
 
 /** Planes of a body's faces, looking out; slivers of faces have none. */
-export function planesOf(body: Convex): readonly Plane[] {
+function planesOf(body: Convex): readonly Plane[] {
   return body.flatMap((face): Plane[] => {
     const normal = areaVector(face);
     return Math.hypot(...normal) > 1e-9 ? [{ point: at(face, 0), away: unit(normal) }] : [];

@@ -11,4 +11,4 @@ export {
 export { demoPieces } from "./demo.ts";
 export { type Kind, Refusal } from "./kind.ts";
 export { kindNamed, kinds, newDocument, pieceSchema } from "./kinds.ts";
-export { homeAsks, type PieceRead, pieceOf } from "./piece-of.ts";
+export { homeAsks, pieceOf } from "./piece-of.ts";

@@ -18,7 +18,7 @@ export type Home = {
 };
 
 /** Texts by key. */
-export type ByKey = Readonly<Record<Key, string>>;
+type ByKey = Readonly<Record<Key, string>>;
 
 /**
  * What is saved of a piece: dimensions and changes, never the piece itself, which is generated from

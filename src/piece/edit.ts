@@ -4,7 +4,7 @@ import { ordered } from "./document-text.ts";
 import { shapeProblems } from "./shape.ts";
 
 /** A value of the document: a text, a switch, or texts by key. */
-export type Plain = string | boolean | { readonly [name: string]: Plain };
+type Plain = string | boolean | { readonly [name: string]: Plain };
 
 /** Puts a value at a place of the document, or takes it away where `to` is absent. */
 export type Change = { readonly at: readonly string[]; readonly to?: Plain };

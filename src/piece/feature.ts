@@ -3,7 +3,7 @@ import type { Mm } from "../units/index.ts";
 import type { Face, Key } from "./part.ts";
 
 /** From one size to another along an axis of the part [mm]. */
-export type Span = readonly [Mm, Mm];
+type Span = readonly [Mm, Mm];
 
 /** What is worked on a blank, in part coordinates. */
 export type Feature = Tenon | Mortise | Taper | Bevel | Rebate | Bore | ScrewSlot;

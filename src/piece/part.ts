@@ -37,7 +37,7 @@ export type Strip = {
 };
 
 /** Parts that were marked together with one triangle across them, so that none is turned over. */
-export type Triangle = {
+type Triangle = {
   readonly set: Key;
   /** place in the set, from 1, as the triangle's lines tell [pieces] */
   readonly place: number;

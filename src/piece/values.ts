@@ -4,7 +4,7 @@ import type { PieceDocument } from "./document.ts";
 import type { Key } from "./part.ts";
 
 /** What stands of a value: what was worked out, the maker's own, what was measured, what is cut. */
-export type Stands = "computed" | "override" | "measured" | "cut";
+type Stands = "computed" | "override" | "measured" | "cut";
 
 /** A dimension that may be overridden, measured, or fixed because the wood is cut. */
 export type Value = {

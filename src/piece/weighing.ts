@@ -7,7 +7,7 @@ import type { Piece } from "./piece.ts";
 import { bulkOfPart } from "./volume.ts";
 
 /** What a part weighs and where its middle lies in the piece. */
-export type Weighed = {
+type Weighed = {
   /** [kg] */
   readonly mass: Worked<Kg>;
   /** centre of gravity, in the piece */
@@ -22,10 +22,7 @@ export type Weighing = {
 };
 
 /** Density of the piece's timber at the moisture it is made at. */
-export function densityOf({
-  species,
-  seasons,
-}: Pick<Piece, "species" | "seasons">): Worked<KgPerM3> {
+function densityOf({ species, seasons }: Pick<Piece, "species" | "seasons">): Worked<KgPerM3> {
   const gravity = species.volumeShrinkage
     ? gravityAt(species.basicGravity, species.volumeShrinkage, seasons.made)
     : typicalGravityAt(species.basicGravity, seasons.made);

@@ -1,2 +1,2 @@
-export { readShop, type ShopRead, shopAsks } from "./read-shop.ts";
+export { readShop, shopAsks } from "./read-shop.ts";
 export { demoShop, type Shop } from "./shop.ts";

@@ -13,7 +13,7 @@ import {
 import { documentOf } from "./state.ts";
 
 /** A line of the history. */
-export type HistoryLine = {
+type HistoryLine = {
   readonly step: number;
   readonly kind: StepKind;
   /** the words of the edit that was made, undone or redone; empty when its record is damaged */

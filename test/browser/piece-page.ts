@@ -17,7 +17,7 @@ export type PiecePage = {
 };
 
 const said = (page: Page, term: string) =>
-  page.locator(".title-strip div", { hasText: term }).locator("dd").innerText();
+  page.locator(".title-strip div", { hasText: term }).locator("dd").textContent();
 
 export function piecePage(page: Page): PiecePage {
   const field = (label: string) => page.getByLabel(label, { exact: true });
@@ -28,7 +28,7 @@ export function piecePage(page: Page): PiecePage {
       await field(label).fill(text);
       await field(label).press("Enter");
     },
-    overAll: async () => (await said(page, "Over all")).replaceAll("\n", ""),
+    overAll: async () => (await said(page, "Over all")) ?? "",
     kept: async () => {
       await page
         .locator(".head-where", { hasText: /every edit kept, / })
@@ -37,7 +37,7 @@ export function piecePage(page: Page): PiecePage {
     press: (button) => page.getByRole("button", { name: button, exact: true }).click(),
     frames: async () => Number(await page.locator("canvas").getAttribute("data-frames")),
     liftedRows: async () =>
-      page.locator('.cut-list tr[data-lifted="true"] .mark-button').allInnerTexts(),
+      page.locator('.cut-list tr[data-lifted="true"] .mark-button').allTextContents(),
   };
 }
 

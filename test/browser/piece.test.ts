@@ -51,8 +51,13 @@ describe("a maker's story", () => {
       .getByRole("link", { name: /Tallow Wharf/ })
       .first()
       .waitFor();
-    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
-    for (let i = 0; i < 30 && !(await focused()).includes("Tallow Wharf"); i++)
+    const focused = () =>
+      page.evaluate(() =>
+        document.activeElement instanceof HTMLAnchorElement
+          ? document.activeElement.textContent
+          : "",
+      );
+    for (let i = 0; i < 30 && !(await focused())?.includes("Tallow Wharf"); i++)
       await keyboard.press("Tab");
     await keyboard.press("Enter");
     const bench = await drawn(page);

@@ -38,7 +38,7 @@ export type LegSize = {
 };
 
 /** Settled sizes of a rail. */
-export type RailSize = {
+type RailSize = {
   /** between its shoulders [mm] */
   readonly between: Mm;
   /** [mm] */

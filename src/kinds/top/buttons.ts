@@ -15,7 +15,7 @@ export const BUTTON_WIDTH = mm(30);
 export const BUTTON_THICK = mm(20);
 const TONGUE_THICK = mm(9);
 /** Least wood left behind a slot in the rail [mm]. */
-export const BEHIND_SLOT = mm(4);
+const BEHIND_SLOT = mm(4);
 
 const NONE = given("movement to one side", mm(0), "mm", derived("the top slides along this rail"));
 

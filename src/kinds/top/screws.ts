@@ -9,12 +9,12 @@ import { inTop, numbered, type Place } from "./places.ts";
 
 /** Of a wood screw No. 8, with a little air; common practice [mm]. */
 export const SHANK = mm(4.5);
-export const HEAD = mm(9);
+const HEAD = mm(9);
 const LEAD = mm(3);
 /** Wood left between the sunk head and the rail's upper edge [mm]. */
 export const NECK = mm(25);
 /** Least wood left beside a slot's mouth [mm]. */
-export const SLOT_WALL = mm(3);
+const SLOT_WALL = mm(3);
 
 export type Fastened = {
   readonly onRails: Readonly<Record<Side, readonly (ScrewSlot | Bore)[]>>;

@@ -34,7 +34,7 @@ export const topCoefficient = (sawn: Sawn, { radial, tangential }: Species): Wor
 const pithOff = (i: number) => 70 + 17 * ((i * 7) % 5);
 
 /** Equal strips, none wider than the widest, with rings as each is sawn and turned. */
-export function stripsOf({ width, thickness, widest, sawn, hearts }: TopAsked): readonly Strip[] {
+function stripsOf({ width, thickness, widest, sawn, hearts }: TopAsked): readonly Strip[] {
   const count = Math.max(1, Math.ceil((width - 1e-6) / widest));
   const each = width / count;
   return Array.from({ length: count }, (_, i): Strip => {

@@ -3,7 +3,7 @@ import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js
 import type { Shape } from "../../workup/index.ts";
 
 /** A shape on the graphics card, shared by all parts that have it. */
-export type Kept = {
+type Kept = {
   readonly faces: BufferGeometry;
   readonly edges: LineSegmentsGeometry;
 };

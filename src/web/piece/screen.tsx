@@ -28,7 +28,7 @@ type Props = {
 export function PieceScreen({ id, station, theme, setTheme }: Props) {
   const piece = usePiece(id);
   const shop = useShop();
-  const worked = useWorkup(piece.document, shop.shop);
+  const worked = useWorkup(piece.shown, shop.shop);
   const { document: doc } = piece;
   useUndoKeys(piece);
   useEffect(() => {

@@ -9,8 +9,10 @@ export type Keeping =
   | { readonly is: "not-kept"; readonly said: readonly Said[] };
 
 export type OpenPiece = {
-  /** with what is being typed; undefined until it is read */
+  /** with every edit so far, but not what is still being typed; undefined until it is read */
   readonly document: PieceDocument | undefined;
+  /** the same with what is being typed */
+  readonly shown: PieceDocument | undefined;
   readonly keeping: Keeping;
   readonly undoSays: string | undefined;
   readonly redoSays: string | undefined;
@@ -35,7 +37,7 @@ const RETRY_MS = 2000;
 export function usePiece(id: string): OpenPiece {
   const [kept, setKept] = useState<Kept>();
   const [document, setDocument] = useState<PieceDocument>();
-  const [shown, setShown] = useState<Edit>();
+  const [typed, setTyped] = useState<Edit>();
   const [keeping, setKeeping] = useState<Keeping>({ is: "kept", at: undefined });
   const [closed, setClosed] = useState<readonly Said[]>([]);
   const queue = useRef<Task[]>([]);
@@ -100,7 +102,7 @@ export function usePiece(id: string): OpenPiece {
 
   const commit = useCallback(
     (edit: Edit) => {
-      setShown(undefined);
+      setTyped(undefined);
       if (!latest.current) return;
       latest.current = applyEdit(latest.current, edit).document;
       setDocument(latest.current);
@@ -110,25 +112,26 @@ export function usePiece(id: string): OpenPiece {
   );
 
   const withShown = useMemo(
-    () => (document && shown ? applyEdit(document, shown).document : document),
-    [document, shown],
+    () => (document && typed ? applyEdit(document, typed).document : document),
+    [document, typed],
   );
   const tell = useCallback(
     (kind: "undo" | "redo") => {
-      setShown(undefined);
+      setTyped(undefined);
       add(kind);
     },
     [add],
   );
   return {
-    document: withShown,
+    document,
+    shown: withShown,
     keeping,
     undoSays: kept?.undo,
     redoSays: kept?.redo,
     repairs:
       kept?.repairs.map(({ found, safe, aside }) => [found, safe, aside].join(" ").trim()) ?? [],
     closed,
-    preview: setShown,
+    preview: setTyped,
     commit,
     undo: useCallback(() => tell("undo"), [tell]),
     redo: useCallback(() => tell("redo"), [tell]),
