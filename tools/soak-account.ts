@@ -33,9 +33,10 @@ export function account(seed: number, runs: readonly Run[]): string {
   return [
     "# Soak",
     "",
-    "What came of random strings and answers: nothing may crash, every refusal must say where and what",
-    "would be right, every figure must be finite, and every formula shown must come to the figure",
-    "beside it. Written by `npm run soak`; a run with the same seed gives the same strings.",
+    "What came of random pieces, mishaps, strings and answers: nothing may crash, every refusal must say",
+    "where and what would be right and its remedy must mend it, parts must fit and none stand in",
+    "another, every figure must be finite, every formula shown must come to the figure beside it, and",
+    "no edit that was acknowledged may be lost. Written by `npm run soak`; a seed gives the same again.",
     "",
     `Run on ${new Date().toISOString().slice(0, 10)} with seed ${seed}, Node ${process.version}.`,
     "",

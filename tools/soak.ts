@@ -1,5 +1,5 @@
-// `npm run soak [-- --seed N]`: the fuzz tests' properties over fresh strings and answers, many more
-// of them, with an account of what came of them in docs/soak.md. Ends with 1 when any failed.
+// `npm run soak [-- --seed N]`: the tests' properties over fresh strings, answers, pieces and
+// mishaps, many more of them, with an account in docs/soak.md. Ends with 1 when any failed.
 import { randomInt } from "node:crypto";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
@@ -19,6 +19,7 @@ import { anyString, type Chance, seeded } from "../test/fuzz/strings.ts";
 import { recompute } from "../test/kit/evaluate.ts";
 import { answersFor, bareOn, everyWorked, textsOf } from "../test/kit/questions.ts";
 import { account, type Run, shown } from "./soak-account.ts";
+import { storeRuns, tables } from "./soak-pieces.ts";
 
 const STRINGS = 100_000;
 const COMMANDS = 100_000;
@@ -163,7 +164,13 @@ const { values } = parseArgs({ options: { seed: { type: "string" } } });
 const seed = values.seed === undefined ? randomInt(2 ** 31) : Number(values.seed);
 if (!Number.isInteger(seed)) throw new Error(`--seed ${values.seed} is no whole number`);
 console.log(`seed ${seed}`);
-const runs = [await strings(seeded(seed)), await commands(seeded(seed + 1)), answers(seed)];
+const runs = [
+  ...(await tables(seed)),
+  ...(await storeRuns(seed)),
+  await strings(seeded(seed)),
+  await commands(seeded(seed + 1)),
+  answers(seed),
+];
 const folder = resolve(import.meta.dirname, "../docs");
 mkdirSync(folder, { recursive: true });
 writeFileSync(join(folder, "soak.md"), account(seed, runs));

@@ -90,6 +90,8 @@ function breaksOff(text: string): boolean {
     JSON.parse(text);
     return true;
   } catch (fault) {
-    return fault instanceof SyntaxError && /\bend\b|EOF|unterminated/i.test(fault.message);
+    if (!(fault instanceof SyntaxError)) throw fault;
+    const told = /position (\d+)/.exec(fault.message)?.[1];
+    return Number(told) === text.length || /\bend\b|EOF|unterminated/i.test(fault.message);
   }
 }

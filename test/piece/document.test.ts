@@ -26,6 +26,12 @@ const faultsOf = (text: string): readonly string[] => {
 const textWith = (change: Record<string, unknown>) =>
   JSON.stringify({ ...sampleDocument(), ...change });
 
+/** Deeper than a program may look into by calling itself. */
+const nested = documentText(sampleDocument()).replace(
+  '"Sample table"',
+  `${"[".repeat(100_000)}${"]".repeat(100_000)}`,
+);
+
 describe("a document and its file", () => {
   test("what is written reads back to the byte, in one order whatever order it came in", () => {
     fc.assert(
@@ -44,7 +50,9 @@ describe("a document and its file", () => {
   test.each([
     ["nothing", "", "not-json line 1, character 1, where the file ends"],
     ["one broken off", documentText(sampleDocument()).slice(0, 200), "where the file ends"],
-    ["one with a stray sign", '{\n "format": @ }', "not-json line 2"],
+    ["one with a stray sign", '{\n "format": @ }', "not-json line 2, character 12"],
+    ["one with NaN", '{\n "version": 1,\n "width": NaN }', "not-json line 3, character 11"],
+    ["one nested without end", nested, "wrong-type name"],
     ["a list", "[]", "not-a-piece the file"],
     ["another program's", '{"format": "other", "version": 1}', "not-this format"],
     ["a later version's", textWith({ version: VERSION + 1 }), "version-future version"],

@@ -86,13 +86,18 @@ function settleShared(way: Way, asked: FrameAsked, making: Making) {
     mortiseWidth(asked.railThickness, shop.chisels),
   );
   const wall = outerWall(asked.setback, asked.railThickness, mortise);
+  const length = own(
+    "length",
+    "length of the tenon",
+    tenonLength(asked, asked.leg, wall.value, mortise, making),
+  );
   return {
     mortise,
-    length: own(
-      "length",
-      "length of the tenon",
-      tenonLength(asked, asked.leg, wall.value, mortise, making),
-    ),
+    length,
+    haunch:
+      asked.haunch === "none"
+        ? undefined
+        : own("haunch", "length of the haunch", haunchLength(length)),
     upper: own("upper", "upper shoulder", upperShoulder(asked.railWidth)),
     lower: own("lower", "lower shoulder", plainly(LOWER.says, LOWER.value)),
   };
@@ -173,7 +178,14 @@ export function settleFits(asked: FrameAsked, legs: Legs, rails: Rails, making: 
             asked.haunch === "none"
               ? undefined
               : {
-                  length: own(way, "haunch", "length of the haunch", haunchLength(length)),
+                  length: own(
+                    way,
+                    "haunch",
+                    "length of the haunch",
+                    isOwn(`tenons/${way}.haunch`) && shared[way].haunch !== undefined
+                      ? plainly("length of the haunch", shared[way].haunch)
+                      : haunchLength(length),
+                  ),
                   isSloped: asked.haunch === "sloped",
                 },
           isMitred: asked.tips === "mitred",

@@ -75,38 +75,60 @@ export function PartCard({ part, workup, piece, close }: Props) {
   );
 }
 
-/** The part's own sizes, to be entered as they are taken off the wood. */
+/** The part's own sizes, to be entered as they are taken off the wood, and those of its joints. */
 function Sizes({ part, workup, piece }: Omit<Props, "close">) {
-  const { document, preview, commit } = piece;
-  const own = workup.piece.values.filter(({ key }) => key.startsWith(`${part.key}.`));
-  if (!document || own.length === 0) return null;
+  const { joints, values } = workup.piece;
+  const own = values.filter(({ key }) => key.startsWith(`${part.key}.`));
+  const owners = joints.filter((j) => j.parts.includes(part.key)).map((j) => j.key);
+  const ofJoints = values.filter(({ key }) => owners.includes(key.slice(0, key.lastIndexOf("."))));
   return (
-    <div className="own-values">
-      {own.map((value) => {
-        const isOfWood = /\.(length|width|thickness)$/.test(value.key);
-        const make = isOfWood ? measure : override;
-        const table = isOfWood ? document.measured : document.overrides;
-        return (
-          <OwnValue
-            key={value.key}
-            value={value}
-            label={labelOf(value, isOfWood)}
-            units={workup.piece.units}
-            own={table[value.key]}
-            preview={(text) =>
-              preview(text === undefined ? undefined : make(document, value, text))
-            }
-            keep={(text) => commit(make(document, value, text))}
-            takeBack={() => Object.hasOwn(table, value.key) && commit(make(document, value))}
-          />
-        );
-      })}
-    </div>
+    <>
+      <div className="own-values">
+        {own.map((value) => (
+          <SizeField key={value.key} value={value} workup={workup} piece={piece} />
+        ))}
+      </div>
+      {ofJoints.length > 0 && (
+        <details className="own-values">
+          <summary>Its joints ({ofJoints.length} sizes)</summary>
+          {ofJoints.map((value) => (
+            <SizeField key={value.key} value={value} workup={workup} piece={piece} isWhole />
+          ))}
+        </details>
+      )}
+    </>
   );
 }
 
+function SizeField(props: {
+  readonly value: Value;
+  readonly workup: Workup;
+  readonly piece: OpenPiece;
+  /** whether its label is all of what it is called, and not only what differs within a part */
+  readonly isWhole?: boolean;
+}) {
+  const { value, workup, piece, isWhole = false } = props;
+  const { document, preview, commit } = piece;
+  if (!document) return null;
+  const isOfWood = /\.(length|width|thickness)$/.test(value.key) && !isWhole;
+  const make = isOfWood ? measure : override;
+  const table = isOfWood ? document.measured : document.overrides;
+  return (
+    <OwnValue
+      value={value}
+      label={isWhole ? capital(value.says) : labelOf(value, isOfWood)}
+      units={workup.piece.units}
+      own={Object.hasOwn(table, value.key) ? table[value.key] : undefined}
+      preview={(text) => preview(text === undefined ? undefined : make(document, value, text))}
+      keep={(text) => commit(make(document, value, text))}
+      takeBack={() => Object.hasOwn(table, value.key) && commit(make(document, value))}
+    />
+  );
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
 function labelOf({ says }: Value, isOfWood: boolean): string {
   const what = says.split(", ").slice(1).join(", ") || says;
-  const word = what.charAt(0).toUpperCase() + what.slice(1);
-  return isOfWood ? `${word}, as measured` : word;
+  return isOfWood ? `${capital(what)}, as measured` : capital(what);
 }
