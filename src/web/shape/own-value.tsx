@@ -1,6 +1,7 @@
 import type { Value } from "../../piece/index.ts";
 import { type LengthUnit, printLength, readLength } from "../../units/index.ts";
 import { problemAt } from "../../worked/index.ts";
+import { Chain } from "../controls/chain.tsx";
 import { QuantityField } from "../controls/quantity-field.tsx";
 import { Typeset } from "../controls/typeset.tsx";
 import { useTyping } from "../controls/use-typing.ts";
@@ -44,11 +45,7 @@ export function OwnValue({ value, label, units, own, preview, keep, takeBack }: 
         label={label}
         text={typing.text}
         placeholder={computed}
-        echo={
-          value.stands === "computed"
-            ? standsSays.computed
-            : `${standsSays[value.stands]}; else ${computed}`
-        }
+        echo={undefined}
         problem={wrong}
         isWrong={wrong !== undefined}
         write={typing.write}
@@ -57,6 +54,21 @@ export function OwnValue({ value, label, units, own, preview, keep, takeBack }: 
         giveUp={typing.giveUp}
         touch={(isTouched) => !isTouched && typing.leave()}
       />
+      <details className="how">
+        <summary>
+          <Typeset
+            text={
+              value.stands === "computed"
+                ? standsSays.computed
+                : `${standsSays[value.stands]}; else ${computed}`
+            }
+          />
+          <span className="spoken">: working of {label}</span>
+        </summary>
+        <div className="working in-proof">
+          <Chain of={value.computed} units={units} />
+        </div>
+      </details>
       {value.stands === "cut" && (
         <p className="field-note cut-note">
           As it is cut: <Typeset text={printLength(value.inForce, { units })} />
