@@ -1,6 +1,7 @@
 import type { Piece, Weighing } from "../piece/index.ts";
 import type { Finding } from "../worked/index.ts";
 import { cutKept, straysKept } from "./cut-kept.ts";
+import { fitsTogether } from "./fits.ts";
 import { kneeRoom } from "./knees.ts";
 import { outerWalls, wideTenons } from "./mortises.ts";
 import { seasonRoom } from "./season-room.ts";
@@ -21,6 +22,7 @@ const order: Readonly<Record<Finding["verdict"], number>> = {
 export const checkPiece = (piece: Piece, weighing: Weighing): readonly Finding[] =>
   [
     ...cutKept(piece),
+    ...fitsTogether(piece),
     ...outerWalls(piece),
     ...wideTenons(piece),
     ...seasonRoom(piece),

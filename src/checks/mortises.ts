@@ -98,7 +98,7 @@ export function wideTenons({ parts, joints }: Piece): readonly Finding[] {
   const [shortest] = [...rails].sort((a, b) => a.worked.value - b.worked.value);
   if (!shortest) return [];
   const isStubby = shortest.worked.value < 0.35;
-  const isWide = shortest.wide > 100;
+  const isWide = rails.some(({ wide }) => wide > 100);
   const lights = rails
     .filter((r) => r.worked.value - shortest.worked.value < 0.01)
     .map((r) => r.part.key);

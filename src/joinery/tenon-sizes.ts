@@ -116,18 +116,25 @@ export function buttedTenon(
  * @param leg  thickness of the leg along the tenon [mm]
  * @param otherWall  from the leg's outer face to the other mortise [mm]
  * @param gap  between the two tips, square to the mitre [mm]
+ * @param play  between the outer cheeks of tenon and mortise, by which the mitre lies farther in [mm]
  * @returns length of the outer cheek [mm]
  */
-export function mitredTenon(leg: Known<Mm>, otherWall: Known<Mm>, gap: Known<Mm>): Worked<Mm> {
+export function mitredTenon(
+  leg: Known<Mm>,
+  otherWall: Known<Mm>,
+  gap: Known<Mm>,
+  play: Known<Mm>,
+): Worked<Mm> {
   const s = known(leg, "thickness of the leg", "mm");
   const o = known(otherWall, "wood outside the other mortise", "mm");
   const q = known(gap, "gap between the mitred tips", "mm");
+  const e = known(play, "clearance at the outer cheek", "mm");
   return work({
     says: "length of the tenon’s outer cheek, mitred to meet the other",
     unit: "mm",
-    formula: "m = s − o − q/√2",
-    inputs: { s, o, q },
-    value: mm(s.value - o.value - q.value / Math.SQRT2),
+    formula: "m = s − o − q/√2 − e",
+    inputs: { s, o, q, e },
+    value: mm(s.value - o.value - q.value / Math.SQRT2 - e.value),
     source: layout,
   });
 }

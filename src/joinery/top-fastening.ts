@@ -122,12 +122,20 @@ export function slotDepth(tongue: Known<Mm>, gap: Known<Mm>, move: Known<Mm>): W
  * @param length  of the rail between its shoulders [mm]
  * @param fromEnds  kept clear at each end [mm]
  * @param most  from one to the next, at most [mm]
+ * @param hasMiddle  whether one must stand in the middle
  * @returns distances from the left shoulder; none when the rail is too short for one [mm]
  */
-export function fasteningPlaces(length: Mm, fromEnds: Mm, most: Mm): readonly Mm[] {
+export function fasteningPlaces(
+  length: Mm,
+  fromEnds: Mm,
+  most: Mm,
+  hasMiddle: boolean,
+): readonly Mm[] {
   const run = length - 2 * fromEnds;
   if (run < -SLACK) return [];
   if (run < 120 - SLACK) return [mm(length / 2)];
-  const gaps = Math.ceil((run - SLACK) / most);
+  const gaps = hasMiddle
+    ? 2 * Math.ceil((run - SLACK) / 2 / most)
+    : Math.ceil((run - SLACK) / most);
   return Array.from({ length: gaps + 1 }, (_, i) => mm(fromEnds + (run * i) / gaps));
 }

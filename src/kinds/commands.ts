@@ -1,5 +1,6 @@
-import type { Change, Edit, Key, Piece, PieceDocument, Value } from "../piece/index.ts";
+import type { Change, CutPart, Edit, Key, Piece, PieceDocument, Value } from "../piece/index.ts";
 import { type LengthUnit, readLength } from "../units/index.ts";
+import { homeAsks } from "./home.ts";
 import { kindNamed } from "./kinds.ts";
 
 /** A bare number's unit written out, so that it means the same on either side from then on. */
@@ -45,10 +46,15 @@ export const writeField = (name: keyof typeof fieldSays, text: string): Edit => 
 });
 
 /** Says otherwise where the piece will live, or how dry it is made. */
-export const writeHome = (name: keyof PieceDocument["home"], says: string, text: string): Edit => ({
-  says: `${says}: ${text.trim()}`,
-  changes: [{ at: ["home", name], to: text.trim() }],
-});
+export function writeHome(
+  document: PieceDocument,
+  name: keyof PieceDocument["home"],
+  text: string,
+): Edit {
+  const { says, pin } = homeAsks[name];
+  const to = pin(text.trim(), document.units);
+  return { says: `${says}: ${to}`, changes: [{ at: ["home", name], to }] };
+}
 
 /**
  * Turns the piece to the other side of the inch. Every number without a unit gets its own first, so
@@ -59,7 +65,7 @@ export function turnTo(document: PieceDocument, units: LengthUnit): Edit {
   for (const [assembly, texts] of Object.entries(document.assemblies)) {
     const { asks } = kindNamed(texts.kind);
     for (const [name, text] of Object.entries(texts)) {
-      const to = asks[name]?.pin(text, document.units) ?? text;
+      const to = Object.hasOwn(asks, name) ? (asks[name]?.pin(text, document.units) ?? text) : text;
       if (to !== text) pins.push({ at: ["assemblies", assembly, name], to });
     }
   }
@@ -69,11 +75,16 @@ export function turnTo(document: PieceDocument, units: LengthUnit): Edit {
       if (to !== text) pins.push({ at: [table, key], to });
     }
   }
-  for (const [part, texts] of Object.entries(document.cut)) {
-    for (const [key, text] of Object.entries(texts)) {
+  for (const [part, { values }] of Object.entries(document.cut)) {
+    for (const [key, text] of Object.entries(values)) {
       const to = pinnedLength(text, document.units);
-      if (to !== text) pins.push({ at: ["cut", part, key], to });
+      if (to !== text) pins.push({ at: ["cut", part, "values", key], to });
     }
+  }
+  for (const [name, question] of Object.entries(homeAsks)) {
+    const text = document.home[name as keyof typeof homeAsks];
+    const to = question.pin(text, document.units);
+    if (to !== text) pins.push({ at: ["home", name], to });
   }
   return { says: `units: ${units}`, changes: [...pins, { at: ["units"], to: units }] };
 }
@@ -105,19 +116,30 @@ function entry(
   return { says: `${says}: ${word} ${to}`, changes: [{ at: [table, key], to }] };
 }
 
-/** Every value that a part is cut to: its own and those of its joints. */
-function valuesOf({ values, joints }: Piece, part: Key): readonly Value[] {
-  const owners = [part, ...joints.filter((j) => j.parts.includes(part)).map((j) => j.key)];
+/**
+ * The values that a cut part settles for others: its own, and those of the joints that it is worked
+ * for. A top only has lead holes bored in it: how it is held may still change.
+ */
+function valuesOf({ values, joints, parts }: Piece, part: Key): readonly Value[] {
+  const isTop = parts.some((one) => one.key === part && one.role === "top");
+  const worked = joints.filter((j) => !isTop && j.parts.includes(part)).map((j) => j.key);
+  const owners = [part, ...worked];
   return values.filter(({ key }) => owners.includes(key.slice(0, key.lastIndexOf("."))));
 }
 
-/** Says that a part is cut: the values it is made to stand from now on, whatever the design does. */
-export function markCut(piece: Piece, part: Key): Edit {
-  const texts = valuesOf(piece, part).map(({ key, inForce }) => [key, exactly(inForce)] as const);
-  return {
-    says: `${nameOf(piece, part)}: cut`,
-    changes: [{ at: ["cut", part], to: Object.fromEntries(texts) }],
+/** Says that a part is cut: its shape is kept from now on, whatever the design does. */
+export function markCut(piece: Piece, key: Key): Edit {
+  const part = piece.parts.find((one) => one.key === key);
+  if (!part) throw new Error(`the piece has no part ${key}`);
+  const values = valuesOf(piece, key).map((value) => [value.key, exactly(value.inForce)] as const);
+  const cut: CutPart = {
+    ...part.blank,
+    features: part.features,
+    values: Object.fromEntries(values),
   };
+  // As it will be read back from its file: what is undefined is left out.
+  const to = JSON.parse(JSON.stringify(cut));
+  return { says: `${nameOf(piece, key)}: cut`, changes: [{ at: ["cut", key], to }] };
 }
 
 /** Takes a part out of what is cut: it follows the design again. */

@@ -28,7 +28,7 @@ export function demoPieces(): readonly PieceDocument[] {
           "widest-strip": "150 mm",
           leg: "60 mm",
           "leg-form": "square",
-          "rail-width": "110 mm",
+          "rail-width": "95 mm",
           "rail-thickness": "26 mm",
           tips: "butted",
           haunch: "square",

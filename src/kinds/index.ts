@@ -9,6 +9,7 @@ export {
   writeHome,
 } from "./commands.ts";
 export { demoPieces } from "./demo.ts";
+export { homeAsks } from "./home.ts";
 export { type Kind, Refusal } from "./kind.ts";
 export { kindNamed, kinds, newDocument, pieceSchema } from "./kinds.ts";
-export { homeAsks, pieceOf } from "./piece-of.ts";
+export { pieceOf } from "./piece-of.ts";

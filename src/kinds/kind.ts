@@ -22,8 +22,8 @@ export type Making = {
   readonly species: Species;
   readonly seasons: Seasons;
   readonly shop: Shop;
-  /** settles a value under the assembly: `leg/front-left.length` [mm] */
-  readonly settle: (key: Key, says: string, computed: Worked<Mm>) => Mm;
+  /** settles a value under the assembly: `leg/front-left.length`; of `least` or more [mm] */
+  readonly settle: (key: Key, says: string, computed: Worked<Mm>, least?: number) => Mm;
   /** whether a value was given by the maker, not computed */
   readonly isOwn: (key: Key) => boolean;
   /** puts a refusal on the list: an answer must be at least, or at most, so much, or another word */
@@ -42,7 +42,8 @@ export type Bound =
 export type Refused = {
   readonly code: string;
   readonly question: string;
-  readonly reason: string;
+  /** with sizes as the piece's own side prints them */
+  readonly reason: string | ((show: (size: number) => string) => string);
   /**
    * Values that are to blame before the answer, if the maker gave them: overridden, measured or cut
    * they no longer follow it. Each with what would be right for itself.

@@ -1,15 +1,18 @@
-import { ask, type Question, timber } from "../asking/index.ts";
+import { timber } from "../asking/index.ts";
 import {
   type Key,
+  type Part,
   type Piece,
   type PieceDocument,
   type Seasons,
   settlerFor,
+  shapeKey,
 } from "../piece/index.ts";
 import type { Shop } from "../shop/index.ts";
 import { type LengthUnit, mm, printLength } from "../units/index.ts";
-import { equilibriumMoisture, type Species } from "../wood/index.ts";
+import type { Species } from "../wood/index.ts";
 import { Problem, problemAt } from "../worked/index.ts";
+import { type Reader, seasonsOf } from "./home.ts";
 import { type Bound, type Kind, type Making, Refusal, type Refused } from "./kind.ts";
 import { kindNamed } from "./kinds.ts";
 import { marked } from "./marks.ts";
@@ -17,22 +20,6 @@ import { marked } from "./marks.ts";
 export type PieceRead =
   | { readonly ok: true; readonly piece: Piece }
   | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** What the home's texts are asked as. */
-export const homeAsks = {
-  warmth: ask.temperature("warmth of the room", {
-    least: -10,
-    most: 45,
-    example: { inch: "68 F", mm: "20 C" },
-  }),
-  driest: ask.humidity("humidity in the dry season", { least: 5, most: 90, example: "35 %" }),
-  dampest: ask.humidity("humidity in the damp season", { least: 5, most: 90, example: "60 %" }),
-  made: ask.moisture("moisture of the wood when it is made", {
-    least: 4,
-    most: 20,
-    example: "8 %",
-  }),
-};
 
 /**
  * The piece that a document stands for, or every reason why there is none.
@@ -44,7 +31,7 @@ export function pieceOf(document: PieceDocument, shop: Shop): PieceRead {
   const problems: Problem[] = [];
   const reader = readerOf(document.units, problems);
   const species = reader("timber", document.timber, timber());
-  const seasons = seasonsOf(document, reader);
+  const seasons = seasonsOf(document, reader, problems);
   const assemblies = Object.entries(document.assemblies);
   const [first, ...others] = assemblies;
   if (others.length > 0) {
@@ -66,13 +53,6 @@ export function pieceOf(document: PieceDocument, shop: Shop): PieceRead {
   return generated(document, shop, { kind: settled, assembly: first[0], given, species, seasons });
 }
 
-type Reader = <V>(
-  place: string,
-  text: string,
-  question: Question<V>,
-  isFallback?: boolean,
-) => V | undefined;
-
 const readerOf =
   (units: LengthUnit, problems: Problem[]): Reader =>
   (place, text, question, isFallback = false) => {
@@ -93,21 +73,6 @@ function settledKind(assembly: string, name: string, problems: Problem[]): Kind 
     );
     return undefined;
   }
-}
-
-function seasonsOf({ home }: PieceDocument, reader: Reader): Seasons | undefined {
-  const [warmth, driest, dampest, made] = [
-    reader("home › warmth", home.warmth, homeAsks.warmth),
-    reader("home › driest", home.driest, homeAsks.driest),
-    reader("home › dampest", home.dampest, homeAsks.dampest),
-    reader("home › made", home.made, homeAsks.made),
-  ];
-  if (!warmth || !driest || !dampest || !made) return undefined;
-  return {
-    driest: equilibriumMoisture(warmth, driest),
-    dampest: equilibriumMoisture(warmth, dampest),
-    made,
-  };
 }
 
 /** Each question's answer, by the text written or the default; undefined when one cannot be read. */
@@ -165,7 +130,8 @@ function generated(document: PieceDocument, shop: Shop, read: Read): PieceRead {
     ...hardest(refusals).map((refused) => refusalOf(refused, assembly, document)),
   ];
   if (problems.length > 0) return { ok: false, problems };
-  const parts = marked(made.parts);
+  const wished = marked(made.parts);
+  const parts = trueMirrors(wished.map((part) => asCut(part, document)));
   return {
     ok: true,
     piece: {
@@ -174,6 +140,7 @@ function generated(document: PieceDocument, shop: Shop, read: Read): PieceRead {
       species,
       seasons,
       parts,
+      wished: wished.filter((part) => Object.hasOwn(document.cut, part.key)),
       joints: made.joints,
       values: settler.values(),
       strays: settler.strays(new Set(parts.map((part) => part.key))),
@@ -181,9 +148,29 @@ function generated(document: PieceDocument, shop: Shop, read: Read): PieceRead {
   };
 }
 
+/** A part with the shape it is cut to, where it is cut. */
+function asCut(part: Part, { cut }: PieceDocument): Part {
+  const made = Object.hasOwn(cut, part.key) ? cut[part.key] : undefined;
+  if (!made) return part;
+  const { length, width, thickness, features } = made;
+  return { ...part, blank: { length, width, thickness }, features };
+}
+
+/** Parts that were changed by themselves are no longer anybody's mirror. */
+function trueMirrors(parts: readonly Part[]): readonly Part[] {
+  const pattern = (part: Part) => shapeKey({ ...part, isMirrored: false });
+  return parts.map((part) => {
+    const { mirrorOf, ...rest } = part;
+    const twin = parts.find((one) => one.key === mirrorOf);
+    return twin && pattern(twin) === pattern(part) ? part : rest;
+  });
+}
+
 /** The refusal in the maker's own units, and the one change that puts it right. */
 function refusalOf(refused: Refused, assembly: string, document: PieceDocument): Refusal {
-  const { code, reason, question, values = [] } = refused;
+  const { code, question, values = [] } = refused;
+  const show = (size: number) => printLength(mm(size), { units: document.units, purpose: "about" });
+  const reason = typeof refused.reason === "string" ? refused.reason : refused.reason(show);
   const own = values
     .map((value) => ({ ...value, key: `${assembly}/${value.key}` }))
     .flatMap((value) => (tableWith(value.key, document) ? [value] : []))[0];
@@ -223,7 +210,7 @@ type Given =
 
 /** Where a document gives a value of its own, what counts before the rest first. */
 function tableWith(key: Key, { cut, measured, overrides }: PieceDocument): Given | undefined {
-  const part = Object.keys(cut).find((one) => Object.hasOwn(cut[one] ?? {}, key));
+  const part = Object.keys(cut).find((one) => Object.hasOwn(cut[one]?.values ?? {}, key));
   if (part !== undefined) return { name: "cut", part };
   if (Object.hasOwn(measured, key)) return { name: "measured" };
   return Object.hasOwn(overrides, key) ? { name: "overrides" } : undefined;

@@ -75,7 +75,7 @@ function atEnd(
   return cuts.map((cut) => {
     // A mirrored frame is left-handed: its first two directions change places, and so do outlines'.
     const { origin, x, y } = cut.frame;
-    const frame: Frame = { ...frameOf(flip(origin), turn(y), turn(x)) };
+    const frame = frameOf(flip(origin), turn(y), turn(x));
     return { ...cut, frame, outline: cut.outline.map(([a, b]) => [b, a] as const).reverse() };
   });
 }
@@ -129,7 +129,7 @@ function mitreCut({ y, z: [z0, z1], haunch }: Tenon, blank: Blank): PrismCut {
   return {
     cut: "prism",
     // Seen from below: x along the grain, the second direction from back to show face.
-    frame: { ...frameOf([0, top, 0], [1, 0, 0], [0, 0, 1]) },
+    frame: frameOf([0, top, 0], [1, 0, 0], [0, 0, 1]),
     outline: [
       [L - thick - OUT, z0 - OUT],
       [L + OUT, z0 - OUT],

@@ -1,4 +1,4 @@
-import type { Assembly, Home, PieceDocument } from "./document.ts";
+import type { Assembly, CutPart, Home, PieceDocument } from "./document.ts";
 
 /** Entries by their names: the order they were made in must not show, or undoing would leave a trace. */
 function sorted<T>(table: Readonly<Record<string, T>>): Readonly<Record<string, T>> {
@@ -23,6 +23,22 @@ const each = <T>(
 ): Readonly<Record<string, T>> =>
   Object.fromEntries(Object.entries(sorted(table)).map(([name, one]) => [name, order(one)]));
 
+const orderedCut = ({ length, width, thickness, features, values }: CutPart): CutPart => ({
+  length,
+  width,
+  thickness,
+  features: features.map((feature) => deeply(feature)),
+  values: sorted(values),
+});
+
+/** Names in their order, at any depth. */
+function deeply<T>(value: T): T {
+  if (Array.isArray(value)) return value.map(deeply) as T;
+  if (typeof value !== "object" || value === null) return value;
+  const inner = Object.entries(sorted(value as Readonly<Record<string, unknown>>));
+  return Object.fromEntries(inner.map(([name, one]) => [name, deeply(one)])) as T;
+}
+
 /** The same document with everything in its one order. */
 export function ordered(document: PieceDocument): PieceDocument {
   const { $schema, format, version, name, client, note, demo, units, timber } = document;
@@ -40,7 +56,7 @@ export function ordered(document: PieceDocument): PieceDocument {
     assemblies: each(document.assemblies, orderedAssembly),
     overrides: sorted(document.overrides),
     measured: sorted(document.measured),
-    cut: each(document.cut, sorted),
+    cut: each(document.cut, orderedCut),
   };
 }
 

@@ -1,4 +1,5 @@
-import type { LengthUnit } from "../units/index.ts";
+import type { LengthUnit, Mm } from "../units/index.ts";
+import type { Feature } from "./feature.ts";
 import type { Key } from "./part.ts";
 
 /** What a piece's file says it is. */
@@ -19,6 +20,22 @@ export type Home = {
 
 /** Texts by key. */
 type ByKey = Readonly<Record<Key, string>>;
+
+/**
+ * A part as it is cut: it no longer follows the design. Its own shape is kept whole, and the values
+ * that other parts must be fitted to.
+ */
+export type CutPart = {
+  /** along the grain [mm] */
+  readonly length: Mm;
+  /** [mm] */
+  readonly width: Mm;
+  /** [mm] */
+  readonly thickness: Mm;
+  readonly features: readonly Feature[];
+  /** values of the part and its joints, by key */
+  readonly values: ByKey;
+};
 
 /**
  * What is saved of a piece: dimensions and changes, never the piece itself, which is generated from
@@ -42,6 +59,5 @@ export type PieceDocument = {
   readonly overrides: ByKey;
   /** values taken off the wood */
   readonly measured: ByKey;
-  /** parts that are cut, each with the values it was cut to: these no longer follow the design */
-  readonly cut: Readonly<Record<Key, ByKey>>;
+  readonly cut: Readonly<Record<Key, CutPart>>;
 };

@@ -3,8 +3,8 @@ import type { PieceDocument } from "./document.ts";
 import { ordered } from "./document-text.ts";
 import { shapeProblems } from "./shape.ts";
 
-/** A value of the document: a text, a switch, or texts by key. */
-type Plain = string | boolean | { readonly [name: string]: Plain };
+/** A value of the document. */
+type Plain = string | boolean | number | readonly Plain[] | { readonly [name: string]: Plain };
 
 /** Puts a value at a place of the document, or takes it away where `to` is absent. */
 export type Change = { readonly at: readonly string[]; readonly to?: Plain };
@@ -57,7 +57,7 @@ const noPlace = (at: readonly string[]) =>
   );
 
 const isTable = (value: Plain | undefined): value is { readonly [name: string]: Plain } =>
-  typeof value === "object" && value !== null;
+  typeof value === "object" && value !== null && !Array.isArray(value);
 
 const own = (table: { readonly [name: string]: Plain }, name: string): Plain | undefined =>
   Object.hasOwn(table, name) ? table[name] : undefined;

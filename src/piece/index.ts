@@ -1,6 +1,6 @@
 export type { BoreCut, Cut, HalfSpaceCut, PrismCut, SweepCut } from "./cut.ts";
 export { cutsOfPart } from "./cuts-of.ts";
-export { FORMAT, type PieceDocument, VERSION } from "./document.ts";
+export { type CutPart, FORMAT, type PieceDocument, VERSION } from "./document.ts";
 export { documentText } from "./document-text.ts";
 export { applyEdit, type Change, type Edit } from "./edit.ts";
 export type { Bore, Feature, Haunch, Mortise, ScrewSlot, Taper, Tenon } from "./feature.ts";

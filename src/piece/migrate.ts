@@ -1,6 +1,6 @@
 import { Problem } from "../worked/index.ts";
 import { VERSION } from "./document.ts";
-import { quoted } from "./shape.ts";
+import { quoted } from "./hold.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
 

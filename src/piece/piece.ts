@@ -23,6 +23,8 @@ export type Piece = {
   readonly species: Species;
   readonly seasons: Seasons;
   readonly parts: readonly Part[];
+  /** the cut ones among them, as the design would have them now */
+  readonly wished: readonly Part[];
   readonly joints: readonly Joint[];
   readonly values: readonly Value[];
   readonly strays: readonly Stray[];

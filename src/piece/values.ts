@@ -30,15 +30,16 @@ export type Stray = {
 /** Settles values in turn, and remembers all that was settled. */
 export type Settler = {
   /** what is in force: cut before measured before the maker's own before computed [mm] */
-  readonly settle: (key: Key, says: string, computed: Worked<Mm>) => Mm;
+  readonly settle: (key: Key, says: string, computed: Worked<Mm>, least?: number) => Mm;
   readonly values: () => readonly Value[];
   readonly problems: () => readonly Problem[];
   /** entries that no settled value and no part took up */
   readonly strays: (partKeys: ReadonlySet<Key>) => readonly Stray[];
 };
 
-const LEAST_MM = 0;
-const MOST_MM = 10_000;
+/** No size of wood is under this; a clearance or a shoulder may be nought [mm]. */
+const LEAST_SIZE = 1;
+const MOST_SIZE = 10_000;
 
 /**
  * What a document says of values, ready to be asked while its piece is generated.
@@ -48,14 +49,19 @@ const MOST_MM = 10_000;
 export function settlerFor(document: PieceDocument): Settler {
   const values = new Map<Key, Value>();
   const problems: Problem[] = [];
-  const cut = new Map(Object.values(document.cut).flatMap((texts) => Object.entries(texts)));
-  const read = (table: string, key: Key, text: string | undefined): Mm | undefined => {
+  const cut = new Map(Object.values(document.cut).flatMap(({ values: v }) => Object.entries(v)));
+  const read = (
+    table: string,
+    key: Key,
+    text: string | undefined,
+    least: number,
+  ): Mm | undefined => {
     if (text === undefined) return undefined;
     const place = `${table} › ${key}`;
     const length = readLength(text, document.units);
     if (!length.ok) problems.push(problemAt(place, length.fault));
-    else if (length.value < LEAST_MM || length.value > MOST_MM) {
-      const remedy = "Use 0 to 10 m, or take it away to have the computed one back.";
+    else if (length.value < least || length.value > MOST_SIZE) {
+      const remedy = `Use ${least} mm to 10 m, or take it away to have the computed one back.`;
       problems.push(new Problem("out-of-range", place, `“${text}” is no size of a part.`, remedy));
     } else return length.value;
     return undefined;
@@ -63,11 +69,11 @@ export function settlerFor(document: PieceDocument): Settler {
   const own = (table: Readonly<Record<string, string>>, key: Key) =>
     Object.hasOwn(table, key) ? table[key] : undefined;
   return {
-    settle(key, says, computed) {
+    settle(key, says, computed, least = LEAST_SIZE) {
       if (values.has(key)) throw new Error(`the value ${key} is settled twice`);
-      const override = read("overrides", key, own(document.overrides, key));
-      const measured = read("measured", key, own(document.measured, key));
-      const fixed = read("cut", key, cut.get(key));
+      const override = read("overrides", key, own(document.overrides, key), least);
+      const measured = read("measured", key, own(document.measured, key), least);
+      const fixed = read("cut", key, cut.get(key), least);
       const wished = measured ?? override ?? computed.value;
       const stands: Stands =
         fixed !== undefined
@@ -86,11 +92,12 @@ export function settlerFor(document: PieceDocument): Settler {
     strays: (partKeys) => [
       ...strayIn("overrides", document.overrides, (key) => values.has(key)),
       ...strayIn("measured", document.measured, (key) => values.has(key)),
-      ...Object.entries(document.cut).flatMap(([key, texts]) =>
-        partKeys.has(key)
-          ? []
-          : [{ table: "cut" as const, key, text: `${Object.keys(texts).length} values` }],
-      ),
+      ...Object.entries(document.cut).flatMap(([part, { values: texts }]) => [
+        ...(partKeys.has(part) ? [] : [{ table: "cut" as const, key: part, text: "as it is cut" }]),
+        ...Object.entries(texts).flatMap(([key, text]) =>
+          values.has(key) || !partKeys.has(part) ? [] : [{ table: "cut" as const, key, text }],
+        ),
+      ]),
     ],
   };
 }

@@ -13,7 +13,6 @@ const small = (says: string, example: string) =>
 export const shopAsks = {
   "extra-length": small("added to a length when it is sawn out", "25 mm"),
   "extra-width": small("added to a width when it is ripped", "6 mm"),
-  planing: small("taken off by planing both faces", "5 mm"),
   "cheek-clearance": small("tenon thinner than its mortise", "0.1 mm"),
   "width-clearance": small("mortise longer than its tenon is wide", "0.5 mm"),
   "depth-clearance": small("mortise deeper than its tenon is long", "1.5 mm"),
@@ -51,7 +50,7 @@ export function readShop(text: string): ShopRead {
   const units: LengthUnit = raw.units === "inch" ? "inch" : "mm";
   if (raw.units !== undefined && raw.units !== units)
     fault("not-a-choice", "units", "There are two sides.", "Write inch or mm.");
-  const length = (question: (typeof shopAsks)["planing"], name: string, stands: Mm): Mm => {
+  const length = (question: (typeof shopAsks)["extra-width"], name: string, stands: Mm): Mm => {
     const given = raw[name];
     if (given === undefined) return stands;
     return lengthOf(question, given, name, units, problems) ?? stands;
@@ -62,7 +61,6 @@ export function readShop(text: string): ShopRead {
     chisels: chiselsOf(raw.chisels, units, problems),
     extraLength: length(shopAsks["extra-length"], "extra-length", demoShop.extraLength),
     extraWidth: length(shopAsks["extra-width"], "extra-width", demoShop.extraWidth),
-    planing: length(shopAsks.planing, "planing", demoShop.planing),
     cheekClearance: length(shopAsks["cheek-clearance"], "cheek-clearance", demoShop.cheekClearance),
     widthClearance: length(shopAsks["width-clearance"], "width-clearance", demoShop.widthClearance),
     depthClearance: length(shopAsks["depth-clearance"], "depth-clearance", demoShop.depthClearance),

@@ -11,8 +11,6 @@ export type Shop = {
   readonly extraLength: Mm;
   /** added to a finished width [mm] */
   readonly extraWidth: Mm;
-  /** for what no table of planed thicknesses serves: least taken off by planing both faces [mm] */
-  readonly planing: Mm;
   /** tenon thinner than its mortise, all told [mm] */
   readonly cheekClearance: Mm;
   /** mortise longer than its tenon is wide, all told [mm] */
@@ -33,7 +31,6 @@ export const demoShop: Shop = {
     .sort((a, b) => a - b),
   extraLength: mm(25),
   extraWidth: mm(6),
-  planing: mm(5),
   cheekClearance: mm(0.1),
   widthClearance: mm(0.5),
   depthClearance: mm(1.5),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { demoPieces } from "../../src/kinds/index.ts";
 import type { PieceDocument } from "../../src/piece/index.ts";
-import { readLength } from "../../src/units/index.ts";
+import { mm, readLength } from "../../src/units/index.ts";
 import { hear } from "../kit/cli.ts";
 import { sampleDocument } from "../kit/documents.ts";
 import { pieceFiles } from "../kit/piece-files.ts";
@@ -168,7 +168,15 @@ const words = { fails: "Stops.", watch: "Watch.", "not-judged": "Not judged.", o
 
 /** A top cut 10 mm short of what the design asks for now, and an override that names nothing. */
 const spoilt = sampleDocument({
-  cut: { "table/top": { "table/top.length": "1490 mm" } },
+  cut: {
+    "table/top": {
+      length: mm(1490),
+      width: mm(800),
+      thickness: mm(22),
+      features: [],
+      values: { "table/top.length": "1490 mm" },
+    },
+  },
   overrides: { "table/wheel.width": "1 in" },
 });
 

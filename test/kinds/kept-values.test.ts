@@ -20,6 +20,7 @@ import {
   weigh,
 } from "../../src/piece/index.ts";
 import { demoShop } from "../../src/shop/index.ts";
+import { mm } from "../../src/units/index.ts";
 import { pieceFaults } from "../kit/piece-faults.ts";
 
 const document = (): PieceDocument => {
@@ -111,7 +112,7 @@ describe("what is cut", () => {
     const changed = edited(cut, answer(cut, "table", "height", "31 in"));
     const piece = built(changed);
     const [first] = checkPiece(piece, weigh(piece));
-    expect(first).toMatchObject({ verdict: "fails", id: `cut/${leg}.length`, lights: [leg] });
+    expect(first).toMatchObject({ verdict: "fails", id: `cut/${leg}`, lights: [leg] });
     const anew = edited(changed, unmarkCut(piece, leg));
     expect(checkPiece(built(anew), weigh(built(anew))).some((f) => f.verdict === "fails")).toBe(
       false,
@@ -123,7 +124,15 @@ test("entries whose key names nothing any more are kept and shown", () => {
   const doc: PieceDocument = {
     ...document(),
     overrides: { "table/fastening/front-99.tongue": "20 mm" },
-    cut: { "table/shelf": { "table/shelf.length": "1 m" } },
+    cut: {
+      "table/shelf": {
+        length: mm(1000),
+        width: mm(200),
+        thickness: mm(20),
+        features: [],
+        values: {},
+      },
+    },
   };
   const piece = built(doc);
   expect(piece.strays.map((s) => s.key)).toEqual([

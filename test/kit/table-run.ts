@@ -72,7 +72,15 @@ function editFaults(document: PieceDocument): readonly string[] {
       ],
     },
     { says: "override", changes: [{ at: ["overrides", "table/tenons/long.upper"], to: "18 mm" }] },
-    { says: "cut", changes: [{ at: ["cut", "table/top"], to: { "table/top.width": "800 mm" } }] },
+    {
+      says: "cut",
+      changes: [
+        {
+          at: ["cut", "table/top"],
+          to: { length: 1, width: 2, thickness: 3, features: [], values: {} },
+        },
+      ],
+    },
   ];
   const before = documentText(document);
   return edits.flatMap((edit) => {

@@ -16,8 +16,8 @@ const ranges: Readonly<Record<string, readonly [least: number, most: number]>> =
   leg: [38, 90],
   foot: [18, 42],
   "taper-start": [0, 60],
-  "rail-width": [55, 150],
-  "rail-thickness": [18, 38],
+  "rail-width": [55, 115],
+  "rail-thickness": [18, 34],
   setback: [0, 12],
 };
 
@@ -35,7 +35,12 @@ const table = kindNamed("plain-table");
 function assemblyOn(units: LengthUnit): fc.Arbitrary<Record<string, string>> {
   const answers = Object.entries(table.asks).map(([name, question]) => {
     const range = ranges[name];
-    const text = range ? written(range[0], range[1], units) : fc.constantFrom(...question.choices);
+    const text = range
+      ? written(range[0], range[1], units)
+      : // Screws ask for narrow tops and thick rails, and are refused most often.
+        name === "fastening"
+        ? fc.constantFrom("buttons", "buttons", "buttons", "screws in slots")
+        : fc.constantFrom(...question.choices);
     return [name, text] as const;
   });
   return fc.record(Object.fromEntries(answers), { requiredKeys: answers.map(([name]) => name) });
@@ -43,6 +48,43 @@ function assemblyOn(units: LengthUnit): fc.Arbitrary<Record<string, string>> {
 
 const percent = (least: number, most: number) =>
   fc.integer({ min: least, max: most }).map((n) => `${n} %`);
+
+/** Values that a maker might give: of all joints alike, of one, of one part. */
+const ownKeys = {
+  overrides: {
+    "table/tenons/end.length": [12, 40],
+    "table/tenons/long.mortise": [6, 14],
+    "table/tenons/long.upper": [0, 30],
+    "table/joint/front-left/long.length": [12, 60],
+    "table/joint/front-left/long.wall": [0, 25],
+    "table/joint/back-right/end.thickness": [4, 16],
+    "table/joint/back-right/end.haunch": [3, 40],
+    "table/fastening/front-1.depth": [4, 25],
+    "table/fastening/front-1.travel": [0, 12],
+  },
+  measured: {
+    "table/rail/left.thickness": [17, 36],
+    "table/rail/front.width": [50, 130],
+    "table/leg/front-left.width": [30, 90],
+  },
+} as const;
+
+/** Mostly none, now and then one of them. */
+const someOf = (
+  keys: Readonly<Record<string, readonly [least: number, most: number]>>,
+  units: LengthUnit,
+): fc.Arbitrary<Readonly<Record<string, string>>> =>
+  fc.oneof(
+    { weight: 5, arbitrary: fc.constant({}) },
+    {
+      weight: 1,
+      arbitrary: fc
+        .constantFrom(...Object.entries(keys))
+        .chain(([key, [least, most]]) =>
+          written(least, most, units).map((text) => ({ [key]: text })),
+        ),
+    },
+  );
 
 /** Documents of plain tables of every kind the questions allow. */
 export const tableDocument: fc.Arbitrary<PieceDocument> = fc
@@ -64,22 +106,8 @@ export const tableDocument: fc.Arbitrary<PieceDocument> = fc
         made: percent(7, 10),
       }),
       assemblies: assemblyOn(units).map((texts) => ({ table: { ...texts, kind: table.name } })),
-      overrides: fc.oneof(
-        { weight: 3, arbitrary: fc.constant({}) },
-        {
-          weight: 1,
-          arbitrary: written(12, 26, units).map((text) => ({ "table/tenons/end.length": text })),
-        },
-      ),
-      measured: fc.oneof(
-        { weight: 3, arbitrary: fc.constant({}) },
-        {
-          weight: 1,
-          arbitrary: written(19, 34, units).map((text) => ({
-            "table/rail/left.thickness": text,
-          })),
-        },
-      ),
+      overrides: someOf(ownKeys.overrides, units),
+      measured: someOf(ownKeys.measured, units),
       cut: fc.constant({}),
     }),
   );

@@ -33,7 +33,10 @@ const change: fc.Arbitrary<Change> = fc.oneof(
   fc
     .tuple(fc.constantFrom("overrides", "measured"), key)
     .map(([table, name]) => ({ at: [table, name] })),
-  fc.tuple(key, text).map(([name, to]) => ({ at: ["cut", "table/top"], to: { [name]: to } })),
+  fc.tuple(key, text).map(([name, to]) => ({
+    at: ["cut", "table/top"],
+    to: { length: 900, width: 500.5, thickness: 20, features: [], values: { [name]: to } },
+  })),
   fc.constant({ at: ["cut", "table/top"] }),
 );
 const edit: fc.Arbitrary<Edit> = fc.record({

@@ -5,6 +5,9 @@ import { cupChecks } from "./cup.ts";
 import { emcChecks } from "./emc.ts";
 import { fastenerChecks } from "./fasteners.ts";
 import { jointChecks } from "./joints.ts";
+import { leafChecks } from "./leaf.ts";
+import { leafArmChecks } from "./leaf-arms.ts";
+import { pinPlaceChecks } from "./leaf-pins.ts";
 import { makingChecks } from "./making.ts";
 import { massChecks } from "./mass.ts";
 import { movementChecks } from "./movement.ts";
@@ -28,4 +31,7 @@ export const allChecks: readonly Check[] = [
   ...makingChecks,
   ...octagonChecks,
   ...jointChecks,
+  ...leafChecks,
+  ...pinPlaceChecks,
+  ...leafArmChecks,
 ];

@@ -42,7 +42,7 @@ const fitOf = (length: number, thickness: number): TenonFit => ({
 const cases = rows.flatMap((row) => {
   const at = (column: string) => mm(Number(row[column]));
   const wall = outerWall(at("back"), at("rail"), at("tenon"));
-  const outer = mitredTenon(at("leg"), wall, at("gap"));
+  const outer = mitredTenon(at("leg"), wall, at("gap"), mm(0));
   const name = `leg ${row.leg} mm, tenon ${row.tenon} mm`;
   const one = (what: string, column: string, compute: () => number) =>
     reference(`${name}: ${what}`, row[column] ?? "", "mm", compute);
@@ -82,6 +82,6 @@ export const jointChecks: readonly Check[] = [
     "the same: outer cheek, mitred without a gap",
     "1.625",
     "in",
-    () => mitredTenon(inches(2), wall, mm(0)).value / 25.4,
+    () => mitredTenon(inches(2), wall, mm(0), mm(0)).value / 25.4,
   ),
 ];

@@ -75,6 +75,14 @@ export const sources = {
     "Geometry of mitred tenons in a 2 in leg, worked apart from this code",
     "textbook",
   ),
+  "rule joint cases": value(
+    "Rule joints, hanging leaves and swing arms: closed forms, each checked with exact polygons, by other programs",
+    "independent computation",
+  ),
+  "drop leaf sums": value(
+    "Fillet, moved pin and floor under a drop leaf, worked on paper apart from this code",
+    "textbook",
+  ),
   "eq 4-5 by hand": byHand("Wood Handbook, Eq 4-5, °C form, worked by hand at 10 °C"),
   "chapter 4 by hand": byHand("Wood Handbook, Eqs 4-3, 4-11, 4-13 and 4-14, worked by hand"),
   "chapter 8 by hand": byHand("Wood Handbook, Eqs 8-1, 8-10 and NDS eq. 12.2-2, worked by hand"),

@@ -2,22 +2,26 @@ import fc from "fast-check";
 import * as joinery from "../../src/joinery/index.ts";
 import * as making from "../../src/making/index.ts";
 import * as mechanics from "../../src/mechanics/index.ts";
+import * as motion from "../../src/motion/index.ts";
 import * as stock from "../../src/stock/index.ts";
 import {
   coverage,
   cubicM,
+  deg,
   kgPerM3,
   mcPct,
   mm,
   mm4,
   newtonMm,
   newtonsPerMm,
+  perPct,
   ratio,
   rpm,
   squareM,
 } from "../../src/units/index.ts";
 import * as wood from "../../src/wood/index.ts";
 import { isWorked, Problem, type Worked } from "../../src/worked/index.ts";
+import { anyJoint } from "../kit/rule-joints.ts";
 import { between, some } from "../kit/sizes.ts";
 
 type Made = Worked | undefined;
@@ -70,6 +74,22 @@ const stance = fc.record<mechanics.Stance>({
   mass,
   centre: fc.constant(at(0, 0)),
 });
+
+/** Some joints have their lip cut short, as older sections do. */
+const joint = fc
+  .tuple(anyJoint, fc.option(between(0.01, 1).map(mm), { nil: undefined }))
+  .map(([section, lipTrim]) => (lipTrim ? { ...section, lipTrim } : section));
+const small = between(0, 10).map(mm);
+const arm = fc.record<motion.SwingArm>({
+  reach: between(100, 400).map(mm),
+  tail: between(60, 300).map(mm),
+  thickness: between(12, 40).map(mm),
+  offset: between(-5, 5).map(mm),
+  angle: between(0, 50).map(deg),
+});
+const armEnd = fc.constantFrom(...motion.armEnds);
+const hingeScrews = fc.record({ short: between(5, 40).map(mm), long: between(20, 80).map(mm) });
+const swellsBy = between(0.0005, 0.006).map(perPct);
 
 /** A random call of every function that gives a worked value, by room and name. */
 export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<Made>>>>> = {
@@ -149,7 +169,7 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     betweenLegs: calls(joinery.betweenLegs, length, length, length),
     buttedTenon: calls(joinery.buttedTenon, length, length, length, length, length),
     haunchLength: calls(joinery.haunchLength, length),
-    mitredTenon: calls(joinery.mitredTenon, length, length, length),
+    mitredTenon: calls(joinery.mitredTenon, length, length, length, length),
     mortiseWidth: calls(joinery.mortiseWidth, length, fc.array(length, { minLength: 1 })),
     outerWall: calls(joinery.outerWall, length, length, length),
     tenonThickness: calls(joinery.tenonThickness, length, length),
@@ -159,6 +179,62 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     slotDepth: calls(joinery.slotDepth, length, length, length),
     slotTravel: calls(joinery.slotTravel, length),
     tongueLength: calls(joinery.tongueLength, length),
+  },
+  motion: {
+    armDroop: calls(motion.armDroop, small, small),
+    armProud: calls(motion.armProud, small, small, small),
+    barrelGroove: calls(motion.barrelGroove, small, small, small),
+    bevelNeeded: calls(motion.bevelNeeded, joint),
+    bornePart: calls(motion.bornePart, length, length, length),
+    centreHeight: calls(motion.centreHeight, length, small, small),
+    clearanceNeeded: calls(
+      motion.clearanceNeeded,
+      between(5, 20).map(mm),
+      between(-3, 3).map(mm),
+      between(-3, 3).map(mm),
+    ),
+    coveClearance: calls(motion.coveClearance, joint),
+    coveGap: calls(motion.coveGap, joint, angle, angle),
+    droopFromPlay: calls(motion.droopFromPlay, length, small, small, length),
+    droopUntilTail: calls(motion.droopUntilTail, length, length, small),
+    edgeDrift: calls(motion.edgeDrift, joint, between(50, 500).map(mm), length),
+    farthestReach: calls(motion.farthestReach, arm),
+    filletDepth: calls(motion.filletDepth, length, small, small),
+    firstHole: calls(motion.firstHole, length, small, small),
+    floorClearance: calls(motion.floorClearance, joint, length, length),
+    freeAngle: calls(motion.freeAngle, arm, armEnd),
+    gapFromAbove: calls(motion.gapFromAbove, joint),
+    hangsInside: calls(motion.hangsInside, joint),
+    highestCentre: calls(motion.highestCentre, length, between(-0.2, 1).map(mm)),
+    kerfNeeded: calls(motion.kerfNeeded, arm, armEnd),
+    leafCentre: calls(motion.leafCentre, length, fc.constantFrom(...motion.leafShapes)),
+    lipOverlap: calls(motion.lipOverlap, joint),
+    lipRise: calls(motion.lipRise, joint),
+    lipThickness: calls(motion.lipThickness, joint),
+    longestScrew: calls(motion.longestScrew, length, small, small),
+    lowerEdgeClearance: calls(motion.lowerEdgeClearance, joint),
+    lowerEdgeReach: calls(motion.lowerEdgeReach, joint),
+    outerFaceDepth: calls(motion.outerFaceDepth, small, small),
+    outOfLine: calls(motion.outOfLine, length, angle),
+    pinAboveCentre: calls(motion.pinAboveCentre, small, small),
+    pinHeight: calls(motion.pinHeight, small, small, fc.constantFrom(...motion.hingeMountings)),
+    plateRecess: calls(motion.plateRecess, small, small),
+    radialClearance: calls(motion.radialClearance, length, length),
+    reachBeyondRail: calls(motion.reachBeyondRail, arm),
+    restAngle: calls(motion.restAngle, joint, between(50, 500).map(mm)),
+    rubStarts: calls(motion.rubStarts, joint),
+    safeRadius: calls(motion.safeRadius, joint),
+    seasonalClosing: calls(motion.seasonalClosing, hingeScrews, swellsBy, moisture, moisture),
+    sideClearance: calls(motion.sideClearance, length, small, small),
+    stopPlay: calls(motion.stopPlay, arm, armEnd, between(0, 4).map(mm)),
+    sweptRadius: calls(motion.sweptRadius, length, length),
+    swingPastUpright: calls(motion.swingPastUpright, length, length),
+    swingsUpTo: calls(motion.swingsUpTo, joint, hingeScrews, swellsBy, moisture),
+    tailForce: calls(motion.tailForce, load, length, length),
+    tailInside: calls(motion.tailInside, arm),
+    undersideLimit: calls(motion.undersideLimit, joint),
+    undersideMargin: calls(motion.undersideMargin, joint),
+    woodOverGroove: calls(motion.woodOverGroove, length, small),
   },
   making: {
     clampCoverage: calls(making.clampCoverage, length, length, length),

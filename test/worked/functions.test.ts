@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import * as joinery from "../../src/joinery/index.ts";
 import * as making from "../../src/making/index.ts";
 import * as mechanics from "../../src/mechanics/index.ts";
+import * as motion from "../../src/motion/index.ts";
 import * as stock from "../../src/stock/index.ts";
 import * as wood from "../../src/wood/index.ts";
 import { isWorked, wholeChain } from "../../src/worked/index.ts";
@@ -44,7 +45,14 @@ function functionsOf(room: string) {
   );
 }
 
-const doors: Readonly<Record<string, object>> = { wood, mechanics, joinery, stock, making };
+const doors: Readonly<Record<string, object>> = {
+  wood,
+  mechanics,
+  joinery,
+  motion,
+  stock,
+  making,
+};
 
 describe.each(Object.entries(doors))("none is left out, %s", (room, door) => {
   const names = Object.entries(door).flatMap(([name, v]) =>

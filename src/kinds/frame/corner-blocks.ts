@@ -1,7 +1,9 @@
 import { frameOf, into, outOf, plus, times, type Vec3 } from "../../geometry/index.ts";
+import { screwLength } from "../../joinery/index.ts";
 import type { Bore, Joint, Key } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import type { Unmarked } from "../kind.ts";
+import { screwNamed } from "../top/screws.ts";
 import { type Corner, corners, railsAt, type Side } from "./corner.ts";
 import type { FrameAsked, Legs, Rails } from "./frame.ts";
 import { innerCorner, railFrame, shoulderAt } from "./rails.ts";
@@ -170,6 +172,6 @@ export const blockJoints = (
         [block, screw],
         [rail(side), bore.key],
       ]),
-      takes: own.map(() => "1 wood screw No. 8 × 32 mm"),
+      takes: own.map(({ bore }) => screwNamed(screwLength(mm(THICK * Math.SQRT1_2), bore.depth))),
     };
   });

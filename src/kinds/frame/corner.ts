@@ -38,3 +38,15 @@ export const alongSide: Readonly<Record<Side, Vec3>> = {
   left: [0, -1, 0],
   right: [0, 1, 0],
 };
+
+/** The corner at a side's left end and at its right, as it is seen from outside. */
+export const endsOf: Readonly<Record<Side, readonly [Corner["name"], Corner["name"]]>> = {
+  front: ["front-left", "front-right"],
+  right: ["front-right", "back-right"],
+  back: ["back-right", "back-left"],
+  left: ["back-left", "front-left"],
+};
+
+/** Whether a side's rail is one of the long ones or of the end ones. */
+export const wayOf = (side: Side): "long" | "end" =>
+  side === "front" || side === "back" ? "long" : "end";

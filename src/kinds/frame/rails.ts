@@ -3,20 +3,10 @@ import { gluedCheeks, tenonOf } from "../../joinery/index.ts";
 import type { Feature, Joint, Key } from "../../piece/index.ts";
 import { mm } from "../../units/index.ts";
 import type { Unmarked } from "../kind.ts";
-import { alongSide, corners, outward, railsAt, type Side } from "./corner.ts";
+import { alongSide, corners, endsOf, outward, railsAt, type Side, wayOf } from "./corner.ts";
 import type { Fits, FrameAsked, Legs, Rails } from "./frame.ts";
 
 const sides: readonly Side[] = ["front", "right", "back", "left"];
-
-/** The corner at a rail's left end and at its right, as it is seen from outside. */
-const endsOf: Readonly<Record<Side, readonly [string, string]>> = {
-  front: ["front-left", "front-right"],
-  right: ["front-right", "back-right"],
-  back: ["back-right", "back-left"],
-  left: ["back-left", "front-left"],
-};
-
-const wayOf = (side: Side) => (side === "front" || side === "back" ? "long" : "end");
 
 /**
  * The rails: show face out, upper edge flush with the legs' tops.

@@ -17,7 +17,7 @@ import { corners, railsAt, type Side } from "./corner.ts";
 import type { Fits, FrameAsked, LegSize, Legs, Rails } from "./frame.ts";
 
 /** Wood left between two square-ended mortises; common practice [mm]. */
-const BETWEEN = given("wood left between the mortises", mm(1), "mm", commonPractice);
+const BETWEEN = given("wood left between the mortises", mm(3), "mm", commonPractice);
 /** Between two mitred tips; common practice [mm]. */
 const TIP_GAP = given("gap between the mitred tips", mm(1.5), "mm", commonPractice);
 const LOWER = given("from the rail’s lower edge up to the tenon", mm(6), "mm", commonPractice);
@@ -78,8 +78,8 @@ const waySays: Readonly<Record<Way, string>> = { long: "long rails", end: "end r
 /** What all joints of the long rails share, and all of the end rails: where one figure is changed for all. */
 function settleShared(way: Way, asked: FrameAsked, making: Making) {
   const { settle, shop } = making;
-  const own = (what: string, words: string, computed: Worked<Mm>) =>
-    settle(`tenons/${way}.${what}`, `${waySays[way]}: ${words}`, computed);
+  const own = (what: string, words: string, computed: Worked<Mm>, least?: number) =>
+    settle(`tenons/${way}.${what}`, `${waySays[way]}: ${words}`, computed, least);
   const mortise = own(
     "mortise",
     "width of the mortise",
@@ -89,7 +89,13 @@ function settleShared(way: Way, asked: FrameAsked, making: Making) {
   const length = own(
     "length",
     "length of the tenon",
-    tenonLength(asked, asked.leg, wall.value, mortise, making),
+    tenonLength(
+      asked,
+      asked.leg,
+      { wall: wall.value, mortise },
+      mm(shop.cheekClearance / 2),
+      making,
+    ),
   );
   return {
     mortise,
@@ -98,21 +104,40 @@ function settleShared(way: Way, asked: FrameAsked, making: Making) {
       asked.haunch === "none"
         ? undefined
         : own("haunch", "length of the haunch", haunchLength(length)),
-    upper: own("upper", "upper shoulder", upperShoulder(asked.railWidth)),
-    lower: own("lower", "lower shoulder", plainly(LOWER.says, LOWER.value)),
+    upper: own("upper", "upper shoulder", upperShoulder(asked.railWidth), 0),
+    lower: own("lower", "lower shoulder", plainly(LOWER.says, LOWER.value), 0),
   };
 }
 
+/** At one cheek. */
+const playOf = (mortise: Mm, thickness: Mm): Mm => mm(Math.max(0, mortise - thickness) / 2);
+
+/** By the mouth of the joint from the other side, and by this tenon's own play in its mortise. */
 const tenonLength = (
   { tips }: FrameAsked,
   leg: Mm,
-  otherWall: Mm,
-  otherMortise: Mm,
+  other: { readonly wall: Mm; readonly mortise: Mm },
+  play: Mm,
   { shop }: Making,
 ): Worked<Mm> =>
   tips === "mitred"
-    ? mitredTenon(leg, otherWall, TIP_GAP)
-    : buttedTenon(leg, otherWall, otherMortise, BETWEEN, shop.depthClearance);
+    ? mitredTenon(leg, other.wall, TIP_GAP, play)
+    : buttedTenon(leg, other.wall, other.mortise, BETWEEN, shop.depthClearance);
+
+/**
+ * The longest tenon that a corner has room for, beside the one from the other side.
+ *
+ * @param leg  of the leg, along the tenon [mm]
+ * @param own  the joint
+ * @param other  the one from the other side
+ */
+export const longestTenon = (
+  asked: FrameAsked,
+  leg: number,
+  own: TenonFit,
+  other: TenonFit,
+  making: Making,
+): Mm => tenonLength(asked, mm(leg), other, playOf(own.mortise, own.thickness), making).value;
 
 /** The eight joints, each by the sizes of its own leg and rails. */
 export function settleFits(asked: FrameAsked, legs: Legs, rails: Rails, making: Making): Fits {
@@ -126,11 +151,12 @@ export function settleFits(asked: FrameAsked, legs: Legs, rails: Rails, making: 
       const leg = legOf(legs, corner.name);
       const [longSide, endSide] = railsAt(corner);
       const side = { long: longSide, end: endSide };
-      const own = (way: Way, what: string, words: string, computed: Worked<Mm>) =>
+      const own = (way: Way, what: string, words: string, computed: Worked<Mm>, least?: number) =>
         settle(
           `joint/${corner.name}/${way}.${what}`,
           `${corner.says}, ${side[way]} rail: ${words}`,
           computed,
+          least,
         );
       const mouth = (way: Way) => {
         const mortise = own(
@@ -153,9 +179,15 @@ export function settleFits(asked: FrameAsked, legs: Legs, rails: Rails, making: 
         const { mortise, wall } = mouths[way];
         const along = way === "long" ? leg.width : leg.thickness;
         const across = way === "long" ? leg.thickness : leg.width;
+        const thickness = own(
+          way,
+          "thickness",
+          "thickness of the tenon",
+          tenonThickness(mortise, shop.cheekClearance),
+        );
         const computed = isOwn(`tenons/${way}.length`)
           ? plainly("length of the tenon", shared[way].length)
-          : tenonLength(asked, along, other.wall, other.mortise, making);
+          : tenonLength(asked, along, other, playOf(mortise, thickness), making);
         const length = own(way, "length", "length of the tenon", computed);
         const rail = rails[side[way]];
         return {
@@ -165,15 +197,22 @@ export function settleFits(asked: FrameAsked, legs: Legs, rails: Rails, making: 
           leg: across,
           wall,
           mortise,
-          thickness: own(
-            way,
-            "thickness",
-            "thickness of the tenon",
-            tenonThickness(mortise, shop.cheekClearance),
-          ),
+          thickness,
           length,
-          upper: own(way, "upper", "upper shoulder", plainly("upper shoulder", shared[way].upper)),
-          lower: own(way, "lower", "lower shoulder", plainly("lower shoulder", shared[way].lower)),
+          upper: own(
+            way,
+            "upper",
+            "upper shoulder",
+            plainly("upper shoulder", shared[way].upper),
+            0,
+          ),
+          lower: own(
+            way,
+            "lower",
+            "lower shoulder",
+            plainly("lower shoulder", shared[way].lower),
+            0,
+          ),
           haunch:
             asked.haunch === "none"
               ? undefined

@@ -1,19 +1,21 @@
 import type { Feature } from "../../piece/index.ts";
 import { plainly } from "../../piece/index.ts";
 import { mm } from "../../units/index.ts";
-import { type Corner, corners, type Side } from "../frame/corner.ts";
+import { endsOf, type Side, wayOf } from "../frame/corner.ts";
 import { type Block, blockJoints, blockParts, blocksOf, leadsOf } from "../frame/corner-blocks.ts";
 import type { FrameAsked, Legs } from "../frame/frame.ts";
 import { legsOf } from "../frame/legs.ts";
 import { frameJoints, railsOf } from "../frame/rails.ts";
 import { settleFits, settleLegs, settleRails } from "../frame/sizes.ts";
 import { kind, type Made, type Making } from "../kind.ts";
+import { SLACK } from "../slack.ts";
 import { BUTTON_WIDTH, buttoned } from "../top/buttons.ts";
 import { placesOf } from "../top/places.ts";
 import { screwed } from "../top/screws.ts";
 import { type TopAsked, topCoefficient, topFrame, topJoints, topPart } from "../top/top.ts";
 import { asks, groups, type PlainTableAnswers } from "./asks.ts";
-import { refuseJoints, refuseSizes } from "./refusals.ts";
+import { refuseJoints } from "./refuse-joints.ts";
+import { refuseSizes } from "./refuse-sizes.ts";
 
 /** Kept clear at a rail's ends for the fastenings' own size, and for glue on the blocks [mm]. */
 const FROM_ENDS = 60;
@@ -74,8 +76,7 @@ function make(given: PlainTableAnswers, making: Making): Made {
   if (making.isRefused()) return nothing;
 
   const blocks = given["corner-blocks"] === "yes" ? blocksOf(asked, legs, rails) : [];
-  const tenonAt = (side: Side) =>
-    fits[leftOf(side).name]?.[side === "front" || side === "back" ? "long" : "end"].length ?? 0;
+  const tenonAt = (side: Side) => fits[endsOf[side][0]]?.[wayOf(side)].length ?? 0;
   const leads = leadsOf(blocks, asked, legs, rails, tenonAt);
   const ends = fromEnds(blocks, asked, legs, given.fastening);
   refuseBlocks(blocks, rails, ends, refuse);
@@ -114,16 +115,6 @@ function make(given: PlainTableAnswers, making: Making): Made {
   };
 }
 
-/** The corner at a rail's left end, as it is seen from outside. */
-function leftOf(side: Side): Corner {
-  const name = { front: "front-left", right: "front-right", back: "back-right", left: "back-left" }[
-    side
-  ];
-  const corner = corners.find((c) => c.name === name);
-  if (!corner) throw new Error(`the ${side} rail has no left end`);
-  return corner;
-}
-
 /** Clear of the legs that stand in behind the rails, of corner blocks, and of one another in the corners. */
 function fromEnds(blocks: readonly Block[], asked: FrameAsked, legs: Legs, fastening: string) {
   const own = fastening === "buttons" ? BUTTON_WIDTH / 2 + FROM_ENDS : FROM_ENDS / 2;
@@ -143,7 +134,7 @@ function refuseBlocks(
   ends: number,
   refuse: Making["refuse"],
 ): void {
-  const isTight = Object.values(rails).some(({ between }) => between < 2 * ends - 1e-6);
+  const isTight = Object.values(rails).some(({ between }) => between < 2 * ends - SLACK);
   if (blocks.length === 0 || !isTight) return;
   refuse({
     code: "no-room-for-blocks",

@@ -6,14 +6,17 @@ import { derived, given } from "../../worked/index.ts";
 import { outward, type Side } from "../frame/corner.ts";
 import type { Rails } from "../frame/frame.ts";
 import type { Making, Unmarked } from "../kind.ts";
+import { SLACK } from "../slack.ts";
 import { inTop, numbered, type Place } from "./places.ts";
-import { leadInTop, SHANK } from "./screws.ts";
+import { leadInTop, SHANK, screwIntoTop } from "./screws.ts";
 
 /** A button's sizes besides its tongue; common practice [mm]. */
 const BODY = mm(30);
 export const BUTTON_WIDTH = mm(30);
 export const BUTTON_THICK = mm(20);
 const TONGUE_THICK = mm(9);
+/** Left between button and top until the screw draws it up; common practice [mm]. */
+const DRAW = 0.8;
 /** Least wood left behind a slot in the rail [mm]. */
 const BEHIND_SLOT = mm(4);
 
@@ -54,19 +57,35 @@ export function buttoned(
     // Along an end rail the tongue slides in its slot, and never in or out of it.
     const inOut = isEnd ? NONE : move;
     const tongue = settle(`${key}.tongue`, `${says}: length of the tongue`, tongueLength(inOut));
-    const gap = settle(`${key}.gap`, `${says}: gap to the rail`, buttonGap(inOut));
+    const gap = settle(`${key}.gap`, `${says}: gap to the rail`, buttonGap(inOut), 0);
     const depth = settle(
       `${key}.depth`,
       `${says}: depth of its slot`,
       slotDepth(tongue, gap, inOut),
     );
+    const needed = tongue - gap;
+    if (depth < needed - SLACK) {
+      refuse({
+        code: "button-slot-too-shallow",
+        question: "fastening",
+        reason: (show) =>
+          `A tongue of the ${side} rail's button ${n} reaches ${show(needed)} into a slot ${show(depth)} deep.`,
+        use: "screws in slots",
+        values: [
+          { key: `${key}.depth`, atLeast: needed },
+          { key: `${key}.tongue`, atMost: depth + gap },
+          { key: `${key}.gap`, atLeast: tongue - depth },
+        ],
+      });
+    }
     // Along the rail the slot is long by what the top moves there; at the middle of an end it is snug.
     const play = isEnd && !isFixed ? 2 * move.value + 1.6 : isEnd ? 0.5 : 4;
-    if (thickness < depth + BEHIND_SLOT - 1e-6) {
+    if (thickness < depth + BEHIND_SLOT - SLACK) {
       refuse({
         code: "button-slot-too-deep",
         question: "rail-thickness",
-        reason: `A button's slot in the ${side} rail must be ${depth.toFixed(1)} mm deep, in a rail of ${thickness.toFixed(1)} mm.`,
+        reason: (show) =>
+          `A button's slot in the ${side} rail must be ${show(depth)} deep, in a rail of ${show(thickness)}.`,
         atLeast: depth + BEHIND_SLOT,
         values: [
           { key: `${key}.depth`, atMost: thickness - BEHIND_SLOT },
@@ -81,8 +100,11 @@ export function buttoned(
       key: `slot-${n}`,
       face: "back",
       x: [mm(middle - half), mm(middle + half)],
-      // The tongue bears on the slot's upper cheek, and so draws the top down.
-      across: [mm(width - BUTTON_THICK - 1.5), mm(width - BUTTON_THICK + TONGUE_THICK)],
+      // The tongue bears on the slot's upper cheek before the button meets the top: so it draws it down.
+      across: [
+        mm(width - BUTTON_THICK - DRAW - 1.5),
+        mm(width - BUTTON_THICK - DRAW + TONGUE_THICK),
+      ],
       depth,
       haunch: undefined,
     });
@@ -90,7 +112,7 @@ export function buttoned(
     const out = outward[side];
     const face = minus(at, times(out, thickness / 2));
     const tip = plus(face, times(out, tongue - gap));
-    const pose = poseOf(out, tip, at[2]);
+    const pose = poseOf(out, tip, at[2] - DRAW);
     parts.push({
       key: `${assembly}/button/${side}-${n}`,
       name: `button, ${side} rail ${n}`,
@@ -135,7 +157,7 @@ export function buttoned(
         [`${assembly}/rail/${side}`, `slot-${n}`],
         [`${assembly}/top`, `lead-${side}-${n}`],
       ],
-      takes: ["1 wood screw No. 8 × 32 mm"],
+      takes: [screwIntoTop(BUTTON_THICK, topThickness)],
     });
   }
   return { parts, onRails, inTop: leads, joints };

@@ -41,7 +41,7 @@ export function placesOf(
   return (["front", "right", "back", "left"] as const).flatMap((side) => {
     const { between, thickness } = rails[side];
     const isEnd = side === "left" || side === "right";
-    const spots = fasteningPlaces(between, fromEnds, isEnd ? mm(between / 2) : MOST_APART);
+    const spots = fasteningPlaces(between, fromEnds, MOST_APART, isEnd);
     const half = (isEnd ? asked.length : asked.width) / 2;
     const middle = plus(times(outward[side], half - asked.setback - thickness / 2), [
       0,
@@ -50,7 +50,7 @@ export function placesOf(
     ]);
     return spots.map((from): Place => {
       const at = plus(middle, times(alongSide[side], shoulderAt(side, asked, legs) + from));
-      const isFixed = isEnd && Math.abs(at[1]) < between / 8;
+      const isFixed = isEnd && Math.abs(from - between / 2) < 1e-6;
       const off = given(
         "from the middle of the top",
         mm(isFixed ? 0 : Math.abs(at[1])),

@@ -1,10 +1,11 @@
 import type { Frame } from "../../geometry/index.ts";
-import { slotTravel } from "../../joinery/index.ts";
+import { screwLength, slotTravel } from "../../joinery/index.ts";
 import type { Bore, Joint, Key, ScrewSlot } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import type { Side } from "../frame/corner.ts";
 import type { Rails } from "../frame/frame.ts";
 import type { Making } from "../kind.ts";
+import { SLACK } from "../slack.ts";
 import { inTop, numbered, type Place } from "./places.ts";
 
 /** Of a wood screw No. 8, with a little air; common practice [mm]. */
@@ -13,6 +14,8 @@ const HEAD = mm(9);
 const LEAD = mm(3);
 /** Wood left between the sunk head and the rail's upper edge [mm]. */
 export const NECK = mm(25);
+/** How deep a head can be sunk with a bit in a drill press; common practice [mm]. */
+const DEEPEST = 75;
 /** Least wood left beside a slot's mouth [mm]. */
 const SLOT_WALL = mm(3);
 
@@ -46,14 +49,25 @@ export function screwed(
     const says = `top to the ${side} rail, ${n}`;
     const travel = isFixed
       ? mm(0)
-      : settle(`${key}.travel`, `${says}: travel of the screw`, slotTravel(move));
+      : settle(`${key}.travel`, `${says}: travel of the screw`, slotTravel(move), 0);
     const runs = side === "left" || side === "right" ? "along" : "through";
     const needed = HEAD + 2 * SLOT_WALL + (runs === "through" ? travel : 0);
-    if (thickness < needed - 1e-6) {
+    if (thickness < needed - SLACK) {
       refuse({
         code: "slot-too-wide",
         question: "fastening",
-        reason: `A slot in the ${side} rail must be ${(HEAD + travel).toFixed(1)} mm wide at its mouth, in a rail of ${thickness.toFixed(1)} mm.`,
+        reason: (show) =>
+          `A slot in the ${side} rail must be ${show(HEAD + travel)} wide at its mouth, in a rail of ${show(thickness)}.`,
+        use: "buttons",
+        values: [{ key: `${key}.travel`, atMost: thickness - HEAD - 2 * SLOT_WALL }],
+      });
+    }
+    if (width - NECK > DEEPEST + SLACK) {
+      refuse({
+        code: "head-too-deep",
+        question: "fastening",
+        reason: (show) =>
+          `In the ${side} rail the screws' heads would be sunk ${show(width - NECK)} deep; past ${show(DEEPEST)} no bit keeps its line.`,
         use: "buttons",
       });
     }
@@ -79,11 +93,13 @@ export function screwed(
         [`${assembly}/rail/${side}`, `slot-${n}`],
         [`${assembly}/top`, `lead-${side}-${n}`],
       ],
-      takes: [`1 wood screw No. 8 × ${screwLength(topThickness)} mm, 1 washer`],
+      takes: [`${screwIntoTop(NECK, topThickness)}, round head`],
     });
   }
   return { onRails, inTop: leads, joints };
 }
+
+const leadDepth = (topThickness: Mm): Mm => mm((2 / 3) * topThickness);
 
 /**
  * A lead hole in the top's underside, two thirds of its thickness deep.
@@ -98,13 +114,25 @@ export const leadInTop = (key: Key, x: number, y: number, topThickness: Mm): Bor
   from: [x, y, 0],
   along: [0, 0, 1],
   diameter: LEAD,
-  depth: mm((2 / 3) * topThickness),
+  depth: leadDepth(topThickness),
   isThrough: false,
 });
 
-/** What fits the neck and two thirds of the top, down to a length that is sold. */
-const screwLength = (topThickness: Mm): number => {
-  const most = NECK + (2 / 3) * topThickness;
-  const sold = [32, 38, 45, 50, 63, 75];
-  return sold.filter((l) => l <= most).at(-1) ?? 32;
-};
+/**
+ * A screw through some wood into the top, by the deepest its lead hole goes.
+ *
+ * @param through  the wood it passes [mm]
+ * @param topThickness  [mm]
+ */
+export const screwIntoTop = (through: Mm, topThickness: Mm): string =>
+  screwNamed(screwLength(through, leadDepth(topThickness)));
+
+/**
+ * A wood screw as it is bought.
+ *
+ * @param length  undefined where none is short enough [mm]
+ */
+export const screwNamed = (length: Mm | undefined): string =>
+  length === undefined
+    ? "1 wood screw No. 8, cut short to fit"
+    : `1 wood screw No. 8 × ${length} mm`;

@@ -2,8 +2,8 @@ import type { Change, Edit } from "../../piece/index.ts";
 import { Problem } from "../../worked/index.ts";
 import type { Body } from "./body.ts";
 
-/** How deep a value of the document goes at most: assemblies, an assembly, its answer. */
-const DEEPEST = 3;
+/** How deep a value of the document goes at most: what is cut, its part, features, one, a list in it. */
+const DEEPEST = 6;
 
 /**
  * The edit in a body: of the form of one, whatever it says.
@@ -27,17 +27,22 @@ function changeOf(change: unknown, place: string): Change {
   requireNoMore(more, place);
   if (to === undefined) return { at };
   if (!isPlain(to, DEEPEST))
-    throw formless(`${place}, to`, "It is no text, no switch and no table of texts.");
+    throw formless(
+      `${place}, to`,
+      "It is no text, number or switch, and no list or table of such.",
+    );
   return { at, to };
 }
 
 const isTable = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** Text, switch, or a table of such; a number or nothing has no place in a document. */
+/** Text, switch, number, or a list or table of such; nothing has no place in a document. */
 const isPlain = (value: unknown, deep: number): value is NonNullable<Change["to"]> =>
   typeof value === "string" ||
   typeof value === "boolean" ||
+  (typeof value === "number" && Number.isFinite(value)) ||
+  (Array.isArray(value) && deep > 0 && value.every((one) => isPlain(one, deep - 1))) ||
   (isTable(value) && deep > 0 && Object.values(value).every((one) => isPlain(one, deep - 1)));
 
 function requireNoMore(more: object, place: string): void {
@@ -51,5 +56,5 @@ const formless = (place: string, reason: string) =>
     "edit-form",
     place,
     reason,
-    'Send {"says": a text, "changes": [{"at": [names], "to": a text, a switch or a table}]}.',
+    'Send {"says": a text, "changes": [{"at": [names], "to": a text, a number, a switch, a list or a table}]}.',
   );

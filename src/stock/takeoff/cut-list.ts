@@ -4,7 +4,7 @@ import type { Shop } from "../../shop/index.ts";
 import { type BoardFeet, boardFeet, count, type Kg, kg, type Mm, mm } from "../../units/index.ts";
 import type { Worked } from "../../worked/index.ts";
 import { boardFeetOf, countedThickness } from "../board-measure.ts";
-import { type Quarter, quarterFor } from "./thickness.ts";
+import { type Quarter, quarterFor, quarters } from "./thickness.ts";
 
 /** Length along the grain, width, thickness. */
 export type Size = {
@@ -28,8 +28,8 @@ export type CutRow = {
   readonly finished: Size;
   /** of each piece of wood, as it is sawn out */
   readonly rough: Size;
-  /** what it is sawn from; undefined where no board is thick enough */
-  readonly quarter: Quarter | undefined;
+  /** what it is sawn from */
+  readonly quarter: Quarter;
   /** laid one on another to make the thickness [pieces] */
   readonly layers: number;
   /** of all pieces, at their rough sizes [bd ft] */
@@ -68,16 +68,15 @@ export function cutList(piece: Piece, weighing: Weighing, shop: Shop): CutList {
     groups.set(alike, [...(groups.get(alike) ?? []), part]);
   }
   const rows = [...groups.values()].map((parts) => rowOf(parts, weighing, shop));
-  const totals = new Map<string, { quarter: Quarter | undefined; sum: number }>();
-  for (const { quarter, boardFeet: feet } of rows) {
-    const name = quarter?.name ?? "thicker";
-    totals.set(name, { quarter, sum: (totals.get(name)?.sum ?? 0) + feet.value });
-  }
+  const feetOf = (sold: Quarter) =>
+    rows
+      .filter(({ quarter }) => quarter === sold)
+      .reduce((sum, row) => sum + row.boardFeet.value, 0);
   return {
     rows,
-    byThickness: [...totals]
-      .sort(([, a], [, b]) => (a.quarter?.rough ?? 1e9) - (b.quarter?.rough ?? 1e9))
-      .map(([quarter, { sum }]) => ({ quarter, boardFeet: boardFeet(sum) })),
+    byThickness: quarters
+      .filter((sold) => rows.some(({ quarter }) => quarter === sold))
+      .map((sold) => ({ quarter: sold.name, boardFeet: boardFeet(feetOf(sold)) })),
     boardFeet: boardFeet(rows.reduce((sum, row) => sum + row.boardFeet.value, 0)),
     mass: weighing.mass.value,
   };
@@ -89,13 +88,12 @@ function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
   const { blank, strips } = first;
   const isGluedUp = strips.length > 1;
   const widest = isGluedUp ? Math.max(...strips.map((s) => s.width)) : blank.width;
-  const layers = layersFor(blank.thickness);
-  const quarter = quarterFor(mm(blank.thickness / layers));
+  const { quarter, layers } = stockFor(blank.thickness);
   const pieces = parts.length * strips.length * layers;
   const rough: Size = {
     length: mm(blank.length + shop.extraLength),
     width: mm(widest + shop.extraWidth),
-    thickness: quarter?.rough ?? mm(blank.thickness / layers + shop.planing),
+    thickness: quarter.rough,
   };
   const counted = countedThickness(rough.thickness);
   return {
@@ -114,9 +112,12 @@ function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
   };
 }
 
-/** As few as the thickest board allows. */
-function layersFor(thickness: Mm): number {
-  for (let layers = 1; ; layers++) if (quarterFor(mm(thickness / layers))) return layers;
+/** One board thick enough, or as few layers as the thickest board allows. */
+function stockFor(thickness: Mm): { readonly quarter: Quarter; readonly layers: number } {
+  for (let layers = 1; ; layers++) {
+    const quarter = quarterFor(mm(thickness / layers));
+    if (quarter) return { quarter, layers };
+  }
 }
 
 const roleNames: Readonly<Record<Part["role"], readonly [one: string, many: string]>> = {

@@ -1,0 +1,2 @@
+/** What rounding may take away from a size that is just right [mm]. */
+export const SLACK = 1e-6;
