@@ -3,8 +3,8 @@ import type { Finding } from "../worked/index.ts";
 import { cutKept, straysKept } from "./cut-kept.ts";
 import { fitsTogether } from "./fits.ts";
 import { kneeRoom } from "./knees.ts";
-import { outerWalls, wideTenons } from "./mortises.ts";
-import { seasonRoom } from "./season-room.ts";
+import { looseTenons, outerWalls, wideTenons } from "./mortises.ts";
+import { seasonRoom, topThroughYear } from "./season-room.ts";
 import { standsFirm } from "./stands-firm.ts";
 
 const order: Readonly<Record<Finding["verdict"], number>> = {
@@ -25,7 +25,9 @@ export const checkPiece = (piece: Piece, weighing: Weighing): readonly Finding[]
     ...fitsTogether(piece),
     ...outerWalls(piece),
     ...wideTenons(piece),
+    ...looseTenons(piece),
     ...seasonRoom(piece),
+    ...topThroughYear(piece),
     ...kneeRoom(piece),
     ...standsFirm(piece, weighing),
     ...straysKept(piece),

@@ -18,19 +18,25 @@ export const cutKept = (piece: Piece): readonly Finding[] =>
       .sort((a, b) => Math.abs(b.worked.value) - Math.abs(a.worked.value));
     const features = otherFeatures(part, wished);
     const [most] = off;
+    // A stick that is only too large loses wood more easily than it gains any.
+    const isTrimmed =
+      features.length === 0 &&
+      off.every(({ value, worked }) => isOfWood(value) && worked.value > 0);
     if (!most && features.length === 0) return [];
     return [
       {
         id: `cut/${part.key}`,
         group: "Joinery",
-        verdict: "fails",
-        says: `${part.mark} ${part.name} is cut otherwise than the design now asks: ${said(off, features)}. Put the design back, or cut the part anew.`,
+        verdict: isTrimmed ? "watch" : "fails",
+        says: `${part.mark} ${part.name} is cut otherwise than the design now asks: ${said(off, features)}. ${isTrimmed ? "It can be trimmed, or the design put back." : "Put the design back, or cut the part anew."}`,
         ...(most ? { margin: most.worked } : {}),
         why: off.map(({ worked }) => worked),
         lights: [part.key],
       },
     ];
   });
+
+const isOfWood = ({ key }: Value): boolean => /\.(length|width|thickness|between)$/.test(key);
 
 type Off = readonly { readonly value: Value; readonly worked: Worked }[];
 

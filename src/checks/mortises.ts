@@ -122,3 +122,48 @@ const legsAt = (joints: readonly Joint[], rails: readonly string[]): readonly st
   joints
     .filter((j) => j.kind === "mortise-and-tenon" && j.parts.some((p) => rails.includes(p)))
     .map((j) => j.key);
+
+/** Slack at both cheeks that glue no longer bridges well; common practice [mm]. */
+const LOOSE = 0.4;
+
+/** Tenons that were made too thin for their mortises. */
+export function looseTenons({ values }: Piece): readonly Finding[] {
+  const thick = values.filter(({ key }) => /\/joint\/[^.]*\.thickness$/.test(key));
+  const slack = thick.flatMap((tenon) => {
+    const mortise = values.find(({ key }) => key === tenon.key.replace(/thickness$/, "mortise"));
+    return mortise ? [{ tenon, worked: slackOf(mortise.inForce, tenon.inForce) }] : [];
+  });
+  const [worst] = [...slack].sort((a, b) => b.worked.value - a.worked.value);
+  if (!worst) return [];
+  const isLoose = worst.worked.value > LOOSE;
+  return [
+    {
+      id: "mortises/slack",
+      group: "Joinery",
+      verdict: isLoose ? "watch" : "ok",
+      says: isLoose
+        ? "A tenon is loose in its mortise: glue does not bridge it. Pack its cheeks, or cut a narrower mortise."
+        : "The tenons are snug in their mortises.",
+      margin: worst.worked,
+      why: [worst.worked],
+      lights: isLoose
+        ? slack
+            .filter(({ worked }) => worked.value > LOOSE)
+            .map(({ tenon }) => tenon.key.replace(/\.thickness$/, ""))
+        : [],
+    },
+  ];
+}
+
+const slackOf = (mortise: Mm, tenon: Mm): Worked<Mm> =>
+  work({
+    says: "slack between tenon and mortise, both cheeks together",
+    unit: "mm",
+    formula: "a = w − t",
+    inputs: {
+      w: given("width of the mortise", mortise, "mm", derived("as made")),
+      t: given("thickness of the tenon", tenon, "mm", derived("as made")),
+    },
+    value: mm(mortise - tenon),
+    source: derived("arithmetic"),
+  });

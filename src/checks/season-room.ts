@@ -1,47 +1,158 @@
 import type { Piece, Value } from "../piece/index.ts";
-import { type Mm, mm } from "../units/index.ts";
-import { derived, type Finding, given, type Worked, work } from "../worked/index.ts";
+import { type McPct, type Mm, mm } from "../units/index.ts";
+import { widthChange } from "../wood/index.ts";
+import {
+  commonPractice,
+  derived,
+  type Finding,
+  type Given,
+  given,
+  isWorked,
+  type Worked,
+  work,
+} from "../worked/index.ts";
+
+/** Least of a tongue that stays in the rail when the top is narrowest; common practice. */
+const HOLD = given("least of the tongue that must hold", mm(4), "mm", commonPractice);
+
+/** Values of one place where the top is held, by what they are. */
+type Held = { readonly key: string; readonly of: Readonly<Record<string, Value>> };
 
 /** Whether every place where the top is held still lets it move through the year. */
 export function seasonRoom(piece: Piece): readonly Finding[] {
-  const judged = piece.values.flatMap((value) => {
-    const what = /\/fastening\/[a-z]+-\d+\.(travel|tongue|gap|depth)$/.exec(value.key)?.[1];
-    return what === undefined ? [] : [{ value, margin: margin(value) }];
-  });
-  const [tightest] = [...judged].sort((a, b) => a.margin.value - b.margin.value);
+  const places = heldPlaces(piece.values);
+  const judged = places
+    .flatMap((held) => marginsOf(held).map((margin) => ({ held, margin })))
+    .sort((a, b) => a.margin.value - b.margin.value);
+  const [tightest] = judged;
   if (!tightest) return [];
-  const isShort = tightest.margin.value < -0.05;
-  const { value } = tightest;
-  const places = judged.filter((one) => one.margin.value < -0.05).map((one) => placeOf(one.value));
+  const short = judged.filter(({ margin }) => margin.value < -0.05);
+  const isHeldFast =
+    piece.joints.some(({ says }) => says.endsWith("held fast")) || places.some(isButton);
+  const says =
+    short.length > 0
+      ? `${capital(tightest.margin.says)} is too little for the seasons: the top may split, or lift off.`
+      : "The top can swell and shrink through the year where it is held.";
   return [
     {
       id: "seasons/top-fastening",
       group: "Seasons",
-      verdict: isShort ? "watch" : "ok",
-      says: isShort
-        ? `${capital(value.says)} is less than the seasons ask: the top may split, or lift its fastenings.`
-        : "The top can swell and shrink through the year where it is held.",
+      verdict: short.length > 0 || !isHeldFast ? "watch" : "ok",
+      says,
       margin: tightest.margin,
       why: [tightest.margin],
-      lights: isShort ? places : [],
+      lights: [...new Set(short.map(({ held }) => held.key))],
     },
   ];
 }
 
-const placeOf = ({ key }: Value): string => key.slice(0, key.lastIndexOf("."));
 const capital = (says: string) => says.charAt(0).toUpperCase() + says.slice(1);
+const isButton = ({ of }: Held): boolean => of.tongue !== undefined;
 
-/** What is made, less what the seasons ask; a button's gap and depth count like its tongue. */
-function margin({ says, inForce, computed }: Value): Worked<Mm> {
-  return work({
-    says: `${says}, over what the seasons ask`,
-    unit: "mm",
-    formula: "a = v − v₀",
-    inputs: {
-      v: given(`${says}, as made`, inForce, "mm"),
-      "v₀": computed,
+function heldPlaces(values: readonly Value[]): readonly Held[] {
+  const places = new Map<string, Record<string, Value>>();
+  for (const value of values) {
+    const found = /^(.*\/fastening\/[a-z]+-\d+)\.(travel|tongue|gap|depth)$/.exec(value.key);
+    const [, key = "", what = ""] = found ?? [];
+    if (!found) continue;
+    const place = places.get(key) ?? {};
+    place[what] = value;
+    places.set(key, place);
+  }
+  return [...places].map(([key, of]) => ({ key, of }));
+}
+
+/** What is left, dry and damp, of what each place needs; all of it from the sizes in force. */
+function marginsOf({ of: { travel, tongue, gap, depth } }: Held): readonly Worked<Mm>[] {
+  if (travel) {
+    const move = moveOf(travel);
+    const v = made(travel);
+    return [
+      work({
+        says: `room left in its slot, ${travel.says.split(": ")[0]}`,
+        unit: "mm",
+        formula: "a = v/2 − Δ",
+        inputs: { v, Δ: move },
+        value: mm(travel.inForce / 2 - move.value),
+        source: derived("geometry of the slot"),
+      }),
+    ];
+  }
+  if (!tongue || !gap || !depth) return [];
+  const move = moveOf(tongue);
+  const [l, g, p] = [made(tongue), made(gap), made(depth)];
+  const name = tongue.says.split(": ")[0];
+  return [
+    work({
+      says: `hold of the tongue in the driest season, ${name}`,
+      unit: "mm",
+      formula: "a = l − g − Δ − h",
+      inputs: { l, g, Δ: move, h: HOLD },
+      value: mm(tongue.inForce - gap.inForce - move.value - HOLD.value),
+      source: derived("geometry of the button"),
+    }),
+    work({
+      says: `gap left in the dampest season, ${name}`,
+      unit: "mm",
+      formula: "a = g − Δ",
+      inputs: { g, Δ: move },
+      value: mm(gap.inForce - move.value),
+      source: derived("geometry of the button"),
+    }),
+    work({
+      says: `depth left behind the tongue in the dampest season, ${name}`,
+      unit: "mm",
+      formula: "a = p − (l − g) − Δ",
+      inputs: { p, l, g, Δ: move },
+      value: mm(depth.inForce - (tongue.inForce - gap.inForce) - move.value),
+      source: derived("geometry of the button"),
+    }),
+  ];
+}
+
+const made = ({ says, inForce }: Value): Given<Mm> =>
+  given(says, inForce, "mm", derived("as made"));
+
+/** The movement that a size was computed for. */
+function moveOf({ key, computed }: Value): Given<Mm> | Worked<Mm> {
+  const move = computed.inputs.Δ;
+  if (!move) throw new Error(`${key} was not computed from a movement`);
+  return (isWorked(move) ? move : { ...move }) as Given<Mm> | Worked<Mm>;
+}
+
+/** What the width of the top does through the year: told, for the owner to know. */
+export function topThroughYear(piece: Piece): readonly Finding[] {
+  const top = piece.parts.find(({ role }) => role === "top");
+  const coefficient = piece.values
+    .map(({ computed }) => deepInput(computed, "C"))
+    .find((found) => found !== undefined);
+  if (!top || !coefficient) return [];
+  const { driest, dampest, made: now } = piece.seasons;
+  const change = (to: Given<McPct> | Worked<McPct>) =>
+    widthChange(top.blank.width, coefficient as Parameters<typeof widthChange>[1], now, to);
+  const [dry, damp] = [change(driest), change(dampest)];
+  const most = Math.abs(dry.value) > Math.abs(damp.value) ? dry : damp;
+  return [
+    {
+      id: "seasons/top-width",
+      group: "Seasons",
+      verdict: "ok",
+      says: `Through the year the top ${words(dry.value)} in the dry season and ${words(damp.value)} in the damp one, held so that it may.`,
+      margin: most,
+      why: [dry, damp],
+      lights: [top.key],
     },
-    value: mm(inForce - computed.value),
-    source: derived("arithmetic"),
-  });
+  ];
+}
+
+const words = (change: number): string =>
+  Math.abs(change) < 0.1 ? "stays as it is" : change > 0 ? "grows wider" : "grows narrower";
+
+function deepInput(worked: Worked, name: string): Worked | Given | undefined {
+  if (worked.inputs[name]) return worked.inputs[name];
+  for (const input of Object.values(worked.inputs)) {
+    const found = isWorked(input) ? deepInput(input, name) : undefined;
+    if (found) return found;
+  }
+  return undefined;
 }

@@ -52,12 +52,13 @@ function lines(asked: Asked): readonly string[] {
 const indented = (line: string) => `  ${line}`;
 
 function rowCells(row: CutRow, { units }: Asked): readonly (readonly string[])[] {
-  const { finished, rough, layers, quarter } = row;
+  const { finished, rough, layers, quarter, between } = row;
   const layout = (length: Mm) => printLength(length, { units, purpose: "layout" });
-  const sawn = (length: Mm) => printLength(length, { units, purpose: "rough" });
+  const sawn = (length: Mm) => printLength(length, { units, purpose: "enough" });
   const notes = [
     ...(row.mirrored.length > 0 ? [`mirrored: ${markText(row.mirrored)}`] : []),
     ...(layers > 1 ? [`in ${layers} layers`] : []),
+    ...(between === undefined ? [] : [`${layout(between)} between shoulders`]),
   ];
   return [
     [
@@ -72,7 +73,7 @@ function rowCells(row: CutRow, { units }: Asked): readonly (readonly string[])[]
       notes.join(", "),
       "",
       ...[rough.length, rough.width].map(sawn),
-      quarter?.name ?? sawn(rough.thickness),
+      quarter.name,
       printQuantity(row.boardFeet.value, "bd ft", units, "enough"),
     ],
   ];
@@ -95,6 +96,15 @@ function totals({ workup, units, working }: Asked): readonly string[] {
       ),
       [1],
     ),
+    ...(cutList.hardware.length > 0
+      ? [
+          "Bought:",
+          ...aligned(
+            cutList.hardware.map(({ what, count }) => [`  ${count}`, what]),
+            [0],
+          ),
+        ]
+      : []),
     `It weighs ${printQuantity(cutList.mass, "kg", units, "about")}, without screws.`,
     ...(working
       ? printText(weighing.mass, units)
@@ -111,13 +121,14 @@ const json = (asked: Asked) => {
     ...headJson(asked),
     rows: cutList.rows.map(({ boardFeet, mass, quarter, ...row }) => ({
       ...row,
-      quarter: quarter?.name ?? null,
+      quarter: quarter.name,
       boardFeet: boardFeet.value,
       massKg: mass,
       ...doubtsJson(boardFeet),
       ...(asked.working ? { working: toJson(boardFeet) } : {}),
     })),
     byThickness: cutList.byThickness,
+    hardware: cutList.hardware,
     boardFeet: cutList.boardFeet,
     mass: {
       ...figureJson(weighing.mass),

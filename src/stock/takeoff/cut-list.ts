@@ -1,7 +1,16 @@
 import type { Key, Part, Piece, Weighing } from "../../piece/index.ts";
 import { shapeKey } from "../../piece/index.ts";
 import type { Shop } from "../../shop/index.ts";
-import { type BoardFeet, boardFeet, count, type Kg, kg, type Mm, mm } from "../../units/index.ts";
+import {
+  type BoardFeet,
+  boardFeet,
+  type Count,
+  count,
+  type Kg,
+  kg,
+  type Mm,
+  mm,
+} from "../../units/index.ts";
 import type { Worked } from "../../worked/index.ts";
 import { boardFeetOf, countedThickness } from "../board-measure.ts";
 import { type Quarter, quarterFor, quarters } from "./thickness.ts";
@@ -26,6 +35,8 @@ export type CutRow = {
   /** how many pieces of wood: strips and laminations counted each [pieces] */
   readonly pieces: number;
   readonly finished: Size;
+  /** between the shoulders of its tenons, where it has one at each end [mm] */
+  readonly between: Mm | undefined;
   /** of each piece of wood, as it is sawn out */
   readonly rough: Size;
   /** what it is sawn from */
@@ -47,6 +58,8 @@ export type CutList = {
     /** at the rough sizes [bd ft] */
     readonly boardFeet: BoardFeet;
   }[];
+  /** bought things that its joints take, each with how many */
+  readonly hardware: readonly { readonly what: string; readonly count: Count }[];
   /** of all thicknesses [bd ft] */
   readonly boardFeet: BoardFeet;
   /** [kg] */
@@ -77,6 +90,7 @@ export function cutList(piece: Piece, weighing: Weighing, shop: Shop): CutList {
     byThickness: quarters
       .filter((sold) => rows.some(({ quarter }) => quarter === sold))
       .map((sold) => ({ quarter: sold.name, boardFeet: boardFeet(feetOf(sold)) })),
+    hardware: hardwareOf(piece),
     boardFeet: boardFeet(rows.reduce((sum, row) => sum + row.boardFeet.value, 0)),
     mass: weighing.mass.value,
   };
@@ -102,6 +116,7 @@ function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
     mirrored: parts.filter((p) => p.isMirrored !== first.isMirrored).map((p) => p.mark),
     name: rowName(parts),
     pieces,
+    between: betweenShoulders(first),
     finished: isGluedUp ? { ...blank, width: mm(widest) } : blank,
     rough,
     quarter,
@@ -110,6 +125,23 @@ function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
     mass: kg(parts.reduce((sum, p) => sum + (weighing.parts[p.key]?.mass.value ?? 0), 0)),
     isGluedUp,
   };
+}
+
+/** A joint says what it takes as `1 wood screw …`; equal things are counted together. */
+function hardwareOf({ joints }: Piece): CutList["hardware"] {
+  const counts = new Map<string, number>();
+  for (const taken of joints.flatMap(({ takes }) => takes)) {
+    const [, number = "1", what = taken] = /^(\d+) (.*)$/.exec(taken) ?? [];
+    counts.set(what, (counts.get(what) ?? 0) + Number(number));
+  }
+  return [...counts].map(([what, n]) => ({ what, count: count(n) }));
+}
+
+/** What a stop is set to. */
+function betweenShoulders({ blank, features }: Part): Mm | undefined {
+  const tenons = features.flatMap((f) => (f.feature === "tenon" ? [f] : []));
+  if (new Set(tenons.map(({ end }) => end)).size < 2) return undefined;
+  return mm(blank.length - tenons.reduce((sum, { length }) => sum + length, 0));
 }
 
 /** One board thick enough, or as few layers as the thickest board allows. */

@@ -3,6 +3,8 @@ import type { Face, Part, Value } from "../../piece/index.ts";
 import { printLength, printQuantity } from "../../units/index.ts";
 import type { Workup } from "../../workup/index.ts";
 import { Typeset } from "../controls/typeset.tsx";
+import { refusalAt } from "../piece/refusal-at.ts";
+import type { Refusal } from "../piece/talk.ts";
 import type { OpenPiece } from "../piece/use-piece.ts";
 import { OwnValue } from "../shape/own-value.tsx";
 
@@ -10,6 +12,7 @@ type Props = {
   readonly part: Part;
   readonly workup: Workup;
   readonly piece: OpenPiece;
+  readonly refusals: readonly Refusal[];
   readonly close: () => void;
 };
 
@@ -24,7 +27,7 @@ const faceSays: Readonly<Record<Face, string>> = {
 const sawnSays = { flat: "flatsawn", rift: "riftsawn", quarter: "quartersawn" } as const;
 
 /** All about one part: how it is marked, what it was made to, and what the wood says of it. */
-export function PartCard({ part, workup, piece, close }: Props) {
+export function PartCard({ part, workup, piece, refusals, close }: Props) {
   const { units } = workup.piece;
   const { document } = piece;
   const isCut = document !== undefined && Object.hasOwn(document.cut, part.key);
@@ -32,7 +35,7 @@ export function PartCard({ part, workup, piece, close }: Props) {
   const mass = workup.weighing.parts[part.key]?.mass;
   const { length, width, thickness } = part.blank;
   const size = [length, width, thickness]
-    .map((l) => printLength(l, { units, purpose: "fit" }))
+    .map((l) => printLength(l, { units, purpose: "layout" }))
     .join(" × ");
   return (
     <section className="part-card" aria-label={`Part ${part.mark}`}>
@@ -51,7 +54,7 @@ export function PartCard({ part, workup, piece, close }: Props) {
         {part.isMirrored && twin ? `; the mirror of ${twin.mark}` : ""}
         {part.triangle ? `; triangle ${part.triangle.place} of ${part.triangle.of}` : ""}.
       </p>
-      {document && <Sizes part={part} workup={workup} piece={piece} />}
+      {document && <Sizes {...{ part, workup, piece, refusals }} />}
       <p className="piece-doings">
         <button
           type="button"
@@ -76,7 +79,7 @@ export function PartCard({ part, workup, piece, close }: Props) {
 }
 
 /** The part's own sizes, to be entered as they are taken off the wood, and those of its joints. */
-function Sizes({ part, workup, piece }: Omit<Props, "close">) {
+function Sizes({ part, workup, piece, refusals }: Omit<Props, "close">) {
   const { joints, values } = workup.piece;
   const own = values.filter(({ key }) => key.startsWith(`${part.key}.`));
   const owners = joints.filter((j) => j.parts.includes(part.key)).map((j) => j.key);
@@ -85,14 +88,14 @@ function Sizes({ part, workup, piece }: Omit<Props, "close">) {
     <>
       <div className="own-values">
         {own.map((value) => (
-          <SizeField key={value.key} value={value} workup={workup} piece={piece} />
+          <SizeField key={value.key} {...{ value, workup, piece, refusals }} />
         ))}
       </div>
       {ofJoints.length > 0 && (
         <details className="own-values">
           <summary>Its joints ({ofJoints.length} sizes)</summary>
           {ofJoints.map((value) => (
-            <SizeField key={value.key} value={value} workup={workup} piece={piece} isWhole />
+            <SizeField key={value.key} {...{ value, workup, piece, refusals }} isWhole />
           ))}
         </details>
       )}
@@ -104,10 +107,11 @@ function SizeField(props: {
   readonly value: Value;
   readonly workup: Workup;
   readonly piece: OpenPiece;
+  readonly refusals: readonly Refusal[];
   /** whether its label is all of what it is called, and not only what differs within a part */
   readonly isWhole?: boolean;
 }) {
-  const { value, workup, piece, isWhole = false } = props;
+  const { value, workup, piece, refusals, isWhole = false } = props;
   const { document, preview, commit } = piece;
   if (!document) return null;
   const isOfWood = /\.(length|width|thickness)$/.test(value.key) && !isWhole;
@@ -119,6 +123,7 @@ function SizeField(props: {
       label={isWhole ? capital(value.says) : labelOf(value, isOfWood)}
       units={workup.piece.units}
       own={Object.hasOwn(table, value.key) ? table[value.key] : undefined}
+      refusal={refusalAt(refusals, isOfWood ? "measured" : "overrides", value.key)}
       preview={(text) => preview(text === undefined ? undefined : make(document, value, text))}
       keep={(text) => commit(make(document, value, text))}
       takeBack={() => Object.hasOwn(table, value.key) && commit(make(document, value))}
