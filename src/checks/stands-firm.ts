@@ -2,7 +2,7 @@ import { outOf, type PlanPoint, type Vec3 } from "../geometry/index.ts";
 import { FIRM_LEAN, LIGHT_LEAN, tippingLoadAt } from "../mechanics/index.ts";
 import { mirrored, type Part, type Piece, type Weighing } from "../piece/index.ts";
 import { mm } from "../units/index.ts";
-import { type Finding, Problem, published, type Worked } from "../worked/index.ts";
+import { cite, type Finding, Problem, published, type Worked } from "../worked/index.ts";
 
 /** How far in from the top's edge the load stands [mm]. */
 const INSET = 50;
@@ -89,10 +89,7 @@ const finding = (
     ? [
         {
           ...worked,
-          notes: [
-            ...worked.notes,
-            `load 50 mm in from the edge: ${ISO.kind === "published" ? `${ISO.work}, read second-hand` : ""}`,
-          ],
+          notes: [...worked.notes, `the load stands 50 mm in from the edge: ${cite(ISO)}`],
         },
       ]
     : [],

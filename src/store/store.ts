@@ -145,12 +145,16 @@ export function piecesIn(
     return read.ok ? { ok: true, id: make(read.document, says) } : read;
   };
 
-  const place = (id: string, away: string | null) =>
-    db.transaction(() => {
-      const { state } = newest(id);
+  const place = (id: string, away: string | null) => {
+    const mended = db.transaction(() => {
+      const { state, repairs } = newest(id);
       const head = present(headOf(db, id), id);
       putHead(db, headAt(id, state, head.changed, away));
+      return repairs;
     });
+    // Told when the piece is opened the next time.
+    untold = [...untold, ...mended];
+  };
 
   const list = (where: string): readonly Listed[] => {
     untold = [...untold, ...settleHeads(db, now(), copies)];

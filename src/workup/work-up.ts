@@ -29,8 +29,9 @@ export type Outcome =
 const MOST_KEPT = 400;
 
 /**
- * Works pieces up, each step kept from the last time: the same document gives the same answer back,
- * and a changed one computes anew only what the change touches.
+ * Works pieces up. What is dear is kept: the same document gives the same answer back, and volumes are
+ * computed anew only for shapes that a change touches. The rest is a few milliseconds and computed
+ * whole, so that nothing can be out of date.
  *
  * @param shop  whose allowances, chisels and clearances hold
  */
