@@ -6,11 +6,13 @@ import { cup } from "./topics/cup.ts";
 import { emc } from "./topics/emc.ts";
 import { finish } from "./topics/finish.ts";
 import { latheSpeedTopic } from "./topics/lathe-speed.ts";
+import { leafJoint } from "./topics/leaf-joint.ts";
 import { movement } from "./topics/movement.ts";
 import { octagon } from "./topics/octagon.ts";
 import { router } from "./topics/router.ts";
 import { sag } from "./topics/sag.ts";
 import { screw } from "./topics/screw.ts";
+import { swingArm } from "./topics/swing-arm.ts";
 import { tip } from "./topics/tip.ts";
 import { weight } from "./topics/weight.ts";
 
@@ -23,6 +25,8 @@ export const topics: readonly Topic[] = [
   weight,
   sag,
   tip,
+  leafJoint,
+  swingArm,
   screw,
   octagon,
   latheSpeedTopic,

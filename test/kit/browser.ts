@@ -1,13 +1,9 @@
-import { type ChildProcess, spawn } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll } from "vitest";
 import { browserRemedy, findBrowser } from "../../tools/find-browser.mjs";
-
-const program = join(resolve(import.meta.dirname, "../.."), "dist", "latewood.mjs");
+import { type BuiltServer, startBuilt } from "./built-server.ts";
 
 interface View {
   /** Path and fragment after the server's address. */
@@ -24,6 +20,10 @@ export interface Latewood {
   readonly url: () => string;
   /** Opens a page of its own, in a profile of its own, and waits until it is loaded. */
   readonly open: (view?: View) => Promise<Page>;
+  /** Ends the server without a word, as a power cut does. */
+  readonly kill: () => Promise<void>;
+  /** Starts it again, on the same pieces and the same port. */
+  readonly revive: () => Promise<void>;
 }
 
 /**
@@ -31,7 +31,7 @@ export interface Latewood {
  * fails when one of its pages logged an error, threw one, or asked anybody but the server.
  */
 export function startLatewood(): Latewood {
-  let server: Server | undefined;
+  let server: BuiltServer | undefined;
   let browser: Browser | undefined;
   let contexts: BrowserContext[] = [];
   let faults: string[] = [];
@@ -52,12 +52,15 @@ export function startLatewood(): Latewood {
     if (found.length > 0) throw new Error(`The page is at fault:\n${found.join("\n")}`);
   });
 
-  const url = () => {
+  const running = () => {
     if (server === undefined) throw new Error("the server runs only within tests");
-    return server.url;
+    return server;
   };
+  const url = () => running().url;
   return {
     url,
+    kill: () => running().kill(),
+    revive: () => running().revive(),
     open: async ({ path = "", width = 1280, height = 800, theme = "light", quiet } = {}) => {
       if (browser === undefined) throw new Error("the browser runs only within tests");
       const context = await browser.newContext({
@@ -74,39 +77,6 @@ export function startLatewood(): Latewood {
       return page;
     },
   };
-}
-
-interface Server {
-  readonly url: string;
-  readonly stop: () => Promise<void>;
-}
-
-/** On pieces of its own, which are gone with it. */
-function startBuilt(): Promise<Server> {
-  const data = mkdtempSync(join(tmpdir(), "latewood-data-"));
-  const child = spawn(process.execPath, [program, "serve", "--port", "0", "--data", data], {
-    stdio: ["ignore", "pipe", "pipe"],
-  });
-  child.on("exit", () => rmSync(data, { recursive: true, force: true }));
-  return new Promise((settle, fail) => {
-    let heard = "";
-    const listen = (text: Buffer) => {
-      heard += text.toString();
-      const url = /Latewood is at (\S+)/.exec(heard)?.[1];
-      if (url !== undefined) settle({ url, stop: () => stop(child) });
-    };
-    child.stdout.on("data", listen);
-    child.stderr.on("data", listen);
-    child.on("error", fail);
-    child.on("exit", (code) => fail(new Error(`serve ended with code ${code}:\n${heard}`)));
-  });
-}
-
-function stop(child: ChildProcess): Promise<void> {
-  return new Promise((settle) => {
-    child.on("exit", () => settle());
-    child.kill("SIGTERM");
-  });
 }
 
 async function launch(): Promise<Browser> {

@@ -29,7 +29,7 @@ export const demos: readonly Workup[] = demoPieces().flatMap((document) => {
   return [workup];
 });
 
-export const asked: PlanAsked = { units: "mm", paper: "a4", date: "2026-03-14" };
+const asked: PlanAsked = { units: "mm", paper: "a4", date: "2026-03-14" };
 
 /** A worked-up piece's plan, in its own units unless something else is asked. */
 export const planned = (workup: Workup, more: Partial<PlanAsked> = {}): Plan =>

@@ -39,7 +39,9 @@ const room = (row: Row, inwards: ReturnType<typeof mm>) =>
   sideClearance(at(row, "v"), hangsInside(jointOf(row)), inwards).value;
 
 const hanging = readTable(data.hanging);
-const leafName = (row: Row) => `leaf ${row.W} wide, t ${row.t}, ${row.shape}`;
+const leafName = (row: Row) => `leaf ${row.W} wide, t ${row.t}, ${row.shape}, pin ${row.dx ?? 0}`;
+/** One leaf stands there twice, with two places of its arm. */
+const leaves = readTable(data.leaves).filter((row, i, all) => row.W !== all[i - 1]?.W);
 const hangingChecks = [
   ...columns(hanging, leafName, "mm", [
     ["inside", "under face inside the fillet", (r) => hangsInside(jointOf(r)).value],
@@ -52,10 +54,10 @@ const hangingChecks = [
     ["rest", "hangs at rest", (r) => restAngle(jointOf(r), centre(r)).value],
     ["past", "swing past upright, c 0.4", (r) => pastUpright(r)],
   ]),
-  ...columns(readTable(data.leaves), leafName, "°", [
+  ...columns(leaves, leafName, "°", [
     ["rest", "hangs at rest, pin in the middle", (r) => restAngle(jointOf(r), centre(r)).value],
   ]),
-  ...columns(readTable(data.leaves), leafName, "mm", [
+  ...columns(leaves, leafName, "mm", [
     ["floor", "over the floor", (r) => floorClearance(jointOf(r), at(r, "H"), at(r, "W")).value],
   ]),
 ];
@@ -156,7 +158,7 @@ const bearingChecks = [
     ],
     within(0.004),
   ),
-  ...columns(readTable(data.pairs), (r) => `tails ${r.tail1}, ${r.tail2}`, "mm", [
+  ...columns(readTable(data.pairs), (r) => `tails ${r.tail1}, ${r.tail2}, ${r.apart} apart`, "mm", [
     [
       "swept",
       "swept radii together",

@@ -40,7 +40,7 @@ import { type Check, series, share, within } from "./check.ts";
 import * as data from "./data/rule-joints.ts";
 
 const AREA = "Rule joint of a leaf";
-export const jointCase = series(AREA, "rule joint cases");
+const jointCase = series(AREA, "rule joint cases");
 const maker = series(AREA, "drop leaf sums");
 
 /** A row's figure in millimetres; nothing where the row has no such column. */
@@ -129,21 +129,23 @@ const swingChecks = [
 ];
 
 const misplaced = readTable(data.misplaced);
+const movedName = (row: Row) => `set wrong: ${nameOf(row)}`;
 const square = (row: Row) => jointOf(row, { bevel: mm(0) });
 const misplacedChecks = [
-  ...columns(misplaced, nameOf, "mm", [
+  ...columns(misplaced, movedName, "mm", [
     ["relieved", "clearance left", (r) => clearanceLeft(r, jointOf(r))],
     ["square", "clearance left, edge square", (r) => clearanceLeft(r, square(r))],
     ["gap", "gap from above, leaf down", (r) => gapFromAbove(jointOf(r)).value],
     ["overlap", "lip's overlap, leaf down", (r) => lipOverlap(jointOf(r)).value],
     ["rise", "lip's rise", (r) => lipRise(jointOf(r)).value],
   ]),
-  ...columns(misplaced, nameOf, "°", [["contact", "first contact", contactOf]], within(0.0002)),
+  ...columns(misplaced, movedName, "°", [["contact", "first contact", contactOf]], within(0.0002)),
 ];
 
 const limits = readTable(data.limits).map((row) => ({ ...row, dx: "0", dy: "0", u: "0" }));
+const middleName = (row: Row) => `R ${row.R}, t ${row.t}, c ${row.c}, pin in the middle`;
 const limitChecks = [
-  ...columns(limits, nameOf, "mm", [
+  ...columns(limits, middleName, "mm", [
     [
       "needed",
       "needed at the lower edge",
@@ -153,7 +155,7 @@ const limitChecks = [
     ["bevel", "bevel needed", (r) => bevelNeeded(jointOf(r)).value],
     ["margin", "room under the top", (r) => undersideMargin(jointOf(r)).value],
   ]),
-  ...columns(limits, nameOf, "°", [
+  ...columns(limits, middleName, "°", [
     ["rub", "lower edge starts to rub", (r) => rubStarts(jointOf(r))?.value ?? Number.NaN],
     [
       "past",

@@ -55,6 +55,7 @@ describe("what is known only from memory", () => {
       "cup",
       "weight",
       "sag",
+      "leaf-joint",
       "screw",
       "finish",
     ]);

@@ -6,12 +6,14 @@ import { ClampsDrawing } from "./clamps.tsx";
 import { CupDrawing } from "./cup.tsx";
 import { EmcDrawing } from "./emc-curve.tsx";
 import { LatheDrawing } from "./lathe.tsx";
+import { LeafJointDrawing } from "./leaf-joint.tsx";
 import { MovementDrawing } from "./movement.tsx";
 import { OctagonDrawing } from "./octagon.tsx";
 import { PlateSizing, usePlateSize } from "./plate.tsx";
 import { RouterDrawing } from "./router.tsx";
 import { SagDrawing } from "./sag.tsx";
 import { ScrewDrawing } from "./screw.tsx";
+import { SwingArmDrawing } from "./swing-arm.tsx";
 import { TipDrawing } from "./tip.tsx";
 import { type View, viewOf } from "./view.ts";
 
@@ -24,6 +26,8 @@ const drawings: Readonly<Record<string, (props: { readonly view: View }) => Reac
   finish: BoardDrawing,
   sag: SagDrawing,
   tip: TipDrawing,
+  "leaf-joint": LeafJointDrawing,
+  "swing-arm": SwingArmDrawing,
   screw: ScrewDrawing,
   octagon: OctagonDrawing,
   "lathe-speed": LatheDrawing,
