@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import { topics } from "../reckon/index.ts";
 import type { LengthUnit } from "../units/index.ts";
+import { Boundary } from "./boundary.tsx";
 import { Head, type Theme } from "./head.tsx";
 import { useKept } from "./kept.ts";
 import { PieceScreen } from "./piece/screen.tsx";
@@ -30,6 +31,14 @@ function useWords(): readonly string[] {
 }
 
 export function App() {
+  return (
+    <Boundary>
+      <Places />
+    </Boundary>
+  );
+}
+
+function Places() {
   const [theme, setTheme] = useKept<Theme>("latewood/theme", firstTheme(), isTheme);
   const [units, setUnits] = useKept<LengthUnit>("latewood/units", firstSide(), isSide);
   const texts = useTexts(units);

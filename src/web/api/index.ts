@@ -1,1 +1,2 @@
-export { api, type Kept, type Listed, Refused, type Said } from "./client.ts";
+export { api, type Kept, type Listed } from "./client.ts";
+export { isPassing, patiently, RETRY_MS, Refused, type Said, saidBy } from "./refused.ts";

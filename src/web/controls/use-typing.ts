@@ -16,7 +16,8 @@ type Typing = {
 
 /**
  * A field's text while it is typed. A text that can be read shows its effect at once, and is kept
- * when typing rests or the field is left; one that cannot stays in the field and does no harm.
+ * when typing rests or the field is left, in whatever way; one that cannot be read stays in the field
+ * and does no harm.
  *
  * @param stands  the text that is kept
  * @param isGood  whether a text can be read
@@ -40,11 +41,22 @@ export function useTyping(
     setSettled(true);
     const { typed: text, stands: before, isGood: reads, preview: show, keep: take } = now.current;
     if (text === undefined || !reads(text)) return;
+    now.current.typed = undefined;
     setTyped(undefined);
     if (text.trim() === before) show(undefined);
     else take(text);
   }, []);
-  useEffect(() => () => clearTimeout(timer.current), []);
+  // A field that goes away, or whose page is hidden or closed, is left without a blur.
+  useEffect(() => {
+    const onHidden = () => document.visibilityState === "hidden" && settle();
+    window.addEventListener("pagehide", settle);
+    document.addEventListener("visibilitychange", onHidden);
+    return () => {
+      window.removeEventListener("pagehide", settle);
+      document.removeEventListener("visibilitychange", onHidden);
+      settle();
+    };
+  }, [settle]);
 
   return {
     text: typed ?? stands,

@@ -1,4 +1,4 @@
-import type { Keeping } from "./use-piece.ts";
+import type { Keeping } from "./edit-queue.ts";
 
 const clock = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
 
@@ -9,8 +9,7 @@ export function KeepingLine(props: {
   readonly retry: () => void;
 }) {
   const { keeping, isDemo, retry } = props;
-  const demo = isDemo ? "invented demo piece · " : "";
-  if (keeping.is === "not-kept") {
+  if (keeping.is === "waiting") {
     return (
       <span className="head-where not-kept" role="alert">
         Not kept yet: {keeping.said.map((s) => `${s.reason} ${s.remedy}`).join(" ")}{" "}
@@ -22,12 +21,13 @@ export function KeepingLine(props: {
   }
   return (
     <span className="head-where">
-      {demo}
-      {keeping.is === "keeping"
-        ? "keeping"
-        : keeping.at
-          ? `every edit kept, ${clock.format(keeping.at)}`
-          : "every edit is kept"}
+      {isDemo ? "invented demo piece · " : ""}
+      {wordsFor(keeping)}
     </span>
   );
+}
+
+function wordsFor(keeping: Exclude<Keeping, { readonly is: "waiting" }>): string {
+  if (keeping.is !== "kept") return keeping.is;
+  return keeping.at ? `every edit kept, ${clock.format(keeping.at)}` : "every edit is kept";
 }

@@ -1,7 +1,7 @@
-import { kindNamed } from "../../kinds/index.ts";
 import type { Edit, PieceDocument } from "../../piece/index.ts";
 import { Mark } from "../controls/finding-line.tsx";
 import { Typeset } from "../controls/typeset.tsx";
+import { kindKnown } from "./kind-known.ts";
 import type { Refusal } from "./talk.ts";
 
 type Props = {
@@ -54,6 +54,6 @@ function subjectOf(document: PieceDocument, place: string): string {
   const [, assembly = "", name = ""] = place.split(/, | › /);
   const texts = document.assemblies[assembly];
   if (!place.startsWith("assemblies") || !texts) return place.replace(/ › /g, ", ");
-  const says = kindNamed(texts.kind).asks[name]?.says ?? name;
+  const says = kindKnown(texts.kind)?.asks[name]?.says ?? name;
   return says.charAt(0).toUpperCase() + says.slice(1);
 }

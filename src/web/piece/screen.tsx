@@ -1,21 +1,22 @@
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { turnTo } from "../../kinds/index.ts";
-import type { Shop } from "../../shop/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
-import { api, type Said } from "../api/index.ts";
 import { Head, type Theme } from "../head.tsx";
 import { ModelView } from "../model/index.ts";
 import { PartsScreen } from "../parts/screen.tsx";
 import { ProofScreen } from "../proof/screen.tsx";
 import { ShapeScreen } from "../shape/screen.tsx";
 import { KeepingLine } from "./keeping-line.tsx";
+import { Notices } from "./notices.tsx";
 import { RefusalLines } from "./refusal-lines.tsx";
 import { StationStick } from "./station-stick.tsx";
 import type { StationName } from "./stations.ts";
 import { TitleStrip } from "./title-strip.tsx";
+import type { Worked } from "./told.ts";
 import { useUndoKeys } from "./undo-keys.ts";
 import { type OpenPiece, usePiece } from "./use-piece.ts";
-import { useWorkup, type Worked } from "./use-workup.ts";
+import { type ShopRead, useShop } from "./use-shop.ts";
+import { useWorkup } from "./use-workup.ts";
 
 type Props = {
   readonly id: string;
@@ -35,14 +36,14 @@ export function PieceScreen({ id, station, theme, setTheme }: Props) {
     document.title = doc ? `Latewood: ${doc.name}` : "Latewood";
   }, [doc]);
   const units: LengthUnit = doc?.units ?? "inch";
-  const closed = [...piece.closed, ...shop.said];
+  const closed = [...piece.closed, ...shop.closed];
   return (
     <>
       <Head
         where={doc?.name ?? ""}
         aside={doc && <KeepingLine keeping={piece.keeping} isDemo={doc.demo} retry={piece.retry} />}
         units={units}
-        setUnits={(side) => doc && piece.commit(turnTo(doc, side))}
+        setUnits={(side) => piece.commit((latest) => turnTo(latest, side))}
         theme={theme}
         setTheme={setTheme}
         skipTo="writing"
@@ -64,7 +65,7 @@ export function PieceScreen({ id, station, theme, setTheme }: Props) {
           </p>
         </main>
       ) : (
-        <Bench id={id} station={station} theme={theme} piece={piece} worked={worked} />
+        <Bench {...{ id, station, theme, piece, shop, worked }} />
       )}
     </>
   );
@@ -90,23 +91,15 @@ function StepButton(props: {
   );
 }
 
-function useShop(): { readonly shop: Shop | undefined; readonly said: readonly Said[] } {
-  const [shop, setShop] = useState<Shop>();
-  const [said, setSaid] = useState<readonly Said[]>([]);
-  useEffect(() => {
-    api.shop().then(setShop, (fault) => setSaid(fault.said ?? []));
-  }, []);
-  return { shop, said };
-}
-
 function Bench(props: {
   readonly id: string;
   readonly station: StationName;
   readonly theme: Theme;
   readonly piece: OpenPiece;
+  readonly shop: ShopRead;
   readonly worked: Worked;
 }) {
-  const { id, station, theme, piece, worked } = props;
+  const { id, station, theme, piece, shop, worked } = props;
   const { document: doc } = piece;
   const { workup, parts, shapes, refusals, fault } = worked;
   const [pointed, setPointed] = useState<readonly string[]>([]);
@@ -134,12 +127,7 @@ function Bench(props: {
     <div className="piece">
       <StationStick id={id} current={station} says={settled(worked)} />
       <main className="writing" id="writing" tabIndex={-1} aria-label={title} data-stale={isOld}>
-        {piece.repairs.map((says) => (
-          <p className="repair" key={says} role="status">
-            {says}
-          </p>
-        ))}
-        {fault !== undefined && <p className="repair">The model could not be worked: {fault}</p>}
+        <Notices piece={piece} shop={shop} fault={fault} />
         {doc && (
           <RefusalLines
             refusals={refusals}
@@ -169,6 +157,7 @@ function Bench(props: {
           <PartsScreen
             workup={workup}
             piece={piece}
+            refusals={refusals}
             chosen={chosen}
             choose={setChosen}
             point={point}

@@ -13,6 +13,8 @@ export type Told = { readonly ask: number } & (
   | { readonly kind: "figures"; readonly workup: Workup; readonly parts: readonly DrawnPart[] }
   | { readonly kind: "shape"; readonly key: string; readonly shape: Shape }
   | { readonly kind: "drawn" }
+  /** shapes that stay; every other may be dropped, and is sent anew when it is needed */
+  | { readonly kind: "forget"; readonly keep: readonly string[] }
   | { readonly kind: "refused"; readonly problems: readonly Refusal[] }
   | { readonly kind: "fault"; readonly says: string }
 );

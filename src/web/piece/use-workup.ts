@@ -1,33 +1,12 @@
 import { useEffect, useRef, useState } from "react";
 import type { PieceDocument } from "../../piece/index.ts";
 import type { Shop } from "../../shop/index.ts";
-import type { DrawnPart, Shape, Workup } from "../../workup/index.ts";
-import type { Asked, Refusal, Told } from "./talk.ts";
+import type { Asked, Told } from "./talk.ts";
+import { nothingWorked, told, type Worked } from "./told.ts";
 
-/** What is worked out of the document on the screen; while a newer one is worked, the last that was. */
-export type Worked = {
-  readonly workup: Workup | undefined;
-  readonly parts: readonly DrawnPart[];
-  readonly shapes: ReadonlyMap<string, Shape>;
-  /** why the newest document stands for no piece; the figures are then of the last that did */
-  readonly refusals: readonly Refusal[];
-  readonly fault: string | undefined;
-};
-
-const nothing: Worked = {
-  workup: undefined,
-  parts: [],
-  shapes: new Map(),
-  refusals: [],
-  fault: undefined,
-};
-
-/** Most shapes that are kept for the picture: a worker that is started anew sends them again. */
-const MOST_SHAPES = 2000;
-
-/** Works documents up in a worker; answers to an older one are passed over. */
+/** Works documents up in a worker. */
 export function useWorkup(document: PieceDocument | undefined, shop: Shop | undefined): Worked {
-  const [worked, setWorked] = useState(nothing);
+  const [worked, setWorked] = useState(nothingWorked);
   const worker = useRef<Worker | undefined>(undefined);
   const newest = useRef(0);
   useEffect(() => {
@@ -53,23 +32,4 @@ export function useWorkup(document: PieceDocument | undefined, shop: Shop | unde
     worker.current?.postMessage({ ask: newest.current, document } satisfies Asked);
   }, [document, shop]);
   return worked;
-}
-
-function told(before: Worked, data: Told, newest: number): Worked {
-  // A shape is good whichever document it was made for.
-  if (data.kind === "shape") {
-    const shapes = before.shapes.size < MOST_SHAPES ? before.shapes : new Map<string, Shape>();
-    return { ...before, shapes: new Map([...shapes, [data.key, data.shape]]) };
-  }
-  if (data.ask !== newest) return before;
-  switch (data.kind) {
-    case "figures":
-      return { ...before, workup: data.workup, parts: data.parts, refusals: [], fault: undefined };
-    case "refused":
-      return { ...before, refusals: data.problems, fault: undefined };
-    case "fault":
-      return { ...before, fault: data.says };
-    case "drawn":
-      return before;
-  }
 }

@@ -1,20 +1,36 @@
 /// <reference lib="webworker" />
 
+import { Refusal } from "../../kinds/index.ts";
 import { shapeKey } from "../../piece/index.ts";
 import type { Shop } from "../../shop/index.ts";
 import { createKernel, createSolids, type Solids } from "../../solid/index.ts";
+import type { Problem } from "../../worked/index.ts";
 import { createWorkup, drawnParts, latestOnly, shapeOf } from "../../workup/index.ts";
-import type { Asked, Told } from "./talk.ts";
+import { createSentShapes } from "./sent-shapes.ts";
+import type { Asked, Refusal as Refused, Told } from "./talk.ts";
 
 const tell = (told: Told, transfer: Transferable[] = []) => postMessage(told, { transfer });
 
 let solids: Promise<Solids> | undefined;
 const kernel = () => {
-  solids ??= createKernel().then((made) => createSolids(made));
+  solids ??= createKernel()
+    .then((made) => createSolids(made))
+    .catch((fault: unknown) => {
+      // Another attempt may find what this one did not.
+      solids = undefined;
+      throw fault;
+    });
   return solids;
 };
-const sent = new Set<string>();
+const sent = createSentShapes();
 let work: ReturnType<typeof createWorkup> | undefined;
+
+/** A problem as it can be sent. */
+function plainly(problem: Problem): Refused {
+  const { code, place, reason, remedy } = problem;
+  const told = { code, place, reason, remedy };
+  return problem instanceof Refusal ? { ...told, mend: problem.mend } : told;
+}
 
 /** A turn of the event loop, in which a newer request can come in. */
 const pause = () => new Promise<void>((settle) => setTimeout(settle));
@@ -23,14 +39,12 @@ const answer = latestOnly(async ({ ask, document }: Asked, rest) => {
   if (!work) throw new Error("the worker was asked before it was told of the shop");
   const outcome = work(document);
   if (!outcome.ok) {
-    const problems = outcome.problems.map(({ code, place, reason, remedy, ...more }) => ({
-      ...{ code, place, reason, remedy },
-      ...("mend" in more ? { mend: more.mend } : {}),
-    }));
-    return tell({ ask, kind: "refused", problems: problems as never });
+    return tell({ ask, kind: "refused", problems: outcome.problems.map(plainly) });
   }
   const { piece } = outcome.workup;
   tell({ ask, kind: "figures", workup: outcome.workup, parts: drawnParts(piece) });
+  const keep = sent.forgetBut(piece.parts.map((part) => shapeKey(part)));
+  if (keep) tell({ ask, kind: "forget", keep });
   const made = await kernel();
   for (const part of piece.parts) {
     const key = shapeKey(part);

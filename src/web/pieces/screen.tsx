@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { kinds } from "../../kinds/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
-import { api, type Listed, Refused, type Said } from "../api/index.ts";
+import { api, type Listed, type Said, saidBy } from "../api/index.ts";
 import { Head, type Theme } from "../head.tsx";
 
 type Props = {
@@ -68,10 +68,7 @@ function usePieces() {
   const [pieces, setPieces] = useState<readonly Listed[]>();
   const [away, setAway] = useState<readonly Listed[]>([]);
   const [said, setSaid] = useState<readonly Said[]>([]);
-  const tell = useCallback((fault: unknown) => {
-    if (!(fault instanceof Refused)) throw fault;
-    setSaid(fault.said);
-  }, []);
+  const tell = useCallback((fault: unknown) => setSaid(saidBy(fault)), []);
   const read = useCallback(() => {
     Promise.all([api.pieces(), api.away()]).then(([here, there]) => {
       setPieces(here.pieces);

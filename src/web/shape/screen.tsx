@@ -1,9 +1,10 @@
 import { useState } from "react";
 import { timber } from "../../asking/index.ts";
-import { answer, homeAsks, kindNamed, override, writeField, writeHome } from "../../kinds/index.ts";
+import { answer, homeAsks, override, writeField, writeHome } from "../../kinds/index.ts";
 import type { PieceDocument, Value } from "../../piece/index.ts";
 import type { Workup } from "../../workup/index.ts";
-import type { Wrong } from "../controls/field-note.tsx";
+import { kindKnown } from "../piece/kind-known.ts";
+import { refusalAt } from "../piece/refusal-at.ts";
 import type { Refusal } from "../piece/talk.ts";
 import type { OpenPiece } from "../piece/use-piece.ts";
 import { AnswerField } from "./answer-field.tsx";
@@ -24,17 +25,15 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
   const [first] = Object.entries(document.assemblies);
   if (!first) return null;
   const [assembly, texts] = first;
-  const kind = kindNamed(texts.kind);
-  const refusalAt = (...place: readonly string[]): Wrong | undefined =>
-    refusals.find((r) => r.place.split(/, /)[0] === place.join(" › "));
+  const kind = kindKnown(texts.kind);
   const { units } = document;
   const { preview, commit } = piece;
   return (
     <div className="shape">
-      <h1>{kind.title}</h1>
-      <Diagram dimension={touched} texts={texts} />
+      <h1>{kind?.title ?? document.name}</h1>
+      {kind && <Diagram dimension={touched} texts={texts} />}
       <form onSubmit={(event) => event.preventDefault()}>
-        {kind.groups.map((group) => (
+        {kind?.groups.map((group) => (
           <section key={group.title} aria-label={group.title}>
             <h2>{group.title}</h2>
             {group.asks
@@ -48,7 +47,7 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
                     question={question}
                     stands={texts[name]}
                     units={units}
-                    refusal={refusalAt("assemblies", assembly, name)}
+                    refusal={refusalAt(refusals, "assemblies", assembly, name)}
                     preview={(text) =>
                       preview(
                         text === undefined ? undefined : answer(document, assembly, name, text),
@@ -60,7 +59,12 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
                 );
               })}
             {group.title === "Joints" && workup && (
-              <JointValues document={document} values={workup.piece.values} piece={piece} />
+              <JointValues
+                document={document}
+                values={workup.piece.values}
+                piece={piece}
+                refusals={refusals}
+              />
             )}
           </section>
         ))}
@@ -70,7 +74,7 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
             question={timber()}
             stands={document.timber}
             units={units}
-            refusal={refusalAt("timber")}
+            refusal={refusalAt(refusals, "timber")}
             preview={() => undefined}
             keep={(text) => commit(writeField("timber", text))}
             touch={() => undefined}
@@ -83,11 +87,11 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
                 question={question}
                 stands={document.home[at]}
                 units={units}
-                refusal={refusalAt("home", name)}
+                refusal={refusalAt(refusals, "home", name)}
                 preview={(text) =>
-                  preview(text === undefined ? undefined : writeHome(at, question.says, text))
+                  preview(text === undefined ? undefined : writeHome(document, at, text))
                 }
-                keep={(text) => commit(writeHome(at, question.says, text))}
+                keep={(text) => commit(writeHome(document, at, text))}
                 touch={() => undefined}
               />
             );
@@ -121,8 +125,9 @@ function JointValues(props: {
   readonly document: PieceDocument;
   readonly values: readonly Value[];
   readonly piece: OpenPiece;
+  readonly refusals: readonly Refusal[];
 }) {
-  const { document, values, piece } = props;
+  const { document, values, piece, refusals } = props;
   const shared = values.filter(({ key }) => /\/tenons\/(long|end)\./.test(key));
   return shared.map((value) => (
     <OwnValue
@@ -131,6 +136,7 @@ function JointValues(props: {
       label={value.says.charAt(0).toUpperCase() + value.says.slice(1)}
       units={document.units}
       own={document.overrides[value.key]}
+      refusal={refusalAt(refusals, "overrides", value.key)}
       preview={(text) =>
         piece.preview(text === undefined ? undefined : override(document, value, text))
       }
