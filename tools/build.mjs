@@ -89,32 +89,34 @@ async function buildWeb(folder) {
   }
 }
 
-/** The program as one file, ready to be written; its packages but one are in it, and its version. */
+/** Folder of what the program loads only when it is asked for, beside it. */
+const PARTS = "parts";
+/** A command that brings along what no other waits for: a bundle of its own. */
+const apart = {
+  source: "./plan.ts",
+  entry: join(dirname(entry), "plan.ts"),
+  name: `${PARTS}/plan.mjs`,
+  brings: ["manifold-3d", "@gltf-transform/core", "pdfkit"],
+};
+
+/** Leaves the command apart to its own bundle. */
+const leftApart = {
+  name: "left-apart",
+  setup(build) {
+    build.onResolve({ filter: /^\.\/plan\.ts$/ }, ({ kind }) =>
+      kind === "dynamic-import" ? { path: `./${apart.name}`, external: true } : undefined,
+    );
+  },
+};
+
+/** The program's files by their names, ready to be written; most packages are in it, and its version. */
 export async function bundleProgram() {
   if (!existsSync(entry))
     throw new Stop("src/cli/main.ts is not there, so there is no program to build.");
   const esbuild = await import("esbuild");
-  const hasShebang = readFileSync(entry, "utf8").startsWith("#!");
-  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
   try {
-    const { outputFiles } = await esbuild.build({
-      entryPoints: [entry],
-      // Only to name the file; writing it is no part of compiling.
-      outfile: program,
-      write: false,
-      bundle: true,
-      platform: "node",
-      format: "esm",
-      target: "node20",
-      // Brings binaries, which must lie in its own folder; older Nodes look for it when they need it.
-      external: ["@photostructure/sqlite"],
-      banner: hasShebang ? {} : { js: "#!/usr/bin/env node" },
-      define: { LATEWOOD_VERSION: JSON.stringify(version) },
-      // esbuild prints each fault with its place itself.
-      logLevel: "warning",
-      absWorkingDir: root,
-    });
-    return outputFiles[0].contents;
+    const [main, plan] = [await bundled(esbuild, entry), await bundled(esbuild, apart.entry)];
+    return { "latewood.mjs": main, [apart.name]: plan };
   } catch (fault) {
     if (!Array.isArray(fault?.errors)) throw fault;
     throw new Stop(
@@ -124,6 +126,31 @@ export async function bundleProgram() {
     // Its helper process would otherwise live as long as `npm start` does.
     await esbuild.stop();
   }
+}
+
+async function bundled(esbuild, from) {
+  const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+  const isProgram = from === entry && !readFileSync(entry, "utf8").startsWith("#!");
+  const { outputFiles } = await esbuild.build({
+    entryPoints: [from],
+    // Only to name the file; writing it is no part of compiling.
+    outfile: program,
+    write: false,
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    // These bring files of their own, binaries and WASM, and look for them beside themselves. The
+    // program itself reaches the kernel only by what it leaves unused, which falls away.
+    external: ["@photostructure/sqlite", ...(from === entry ? [] : apart.brings)],
+    plugins: [leftApart],
+    banner: isProgram ? { js: "#!/usr/bin/env node" } : {},
+    define: { LATEWOOD_VERSION: JSON.stringify(version) },
+    // esbuild prints each fault with its place itself.
+    logLevel: "warning",
+    absWorkingDir: root,
+  });
+  return outputFiles[0].contents;
 }
 
 /**
@@ -192,12 +219,15 @@ export async function build({ force = false } = {}) {
   try {
     const web = join(beside, "web");
     await step("build the screen", () => buildWeb(web));
-    await step("build the program", async () =>
-      writeFileSync(join(beside, "latewood.mjs"), await bundleProgram(), { mode: 0o755 }),
-    );
+    await step("build the program", async () => {
+      mkdirSync(join(beside, PARTS));
+      for (const [name, contents] of Object.entries(await bundleProgram()))
+        writeFileSync(join(beside, name), contents, { mode: 0o755 });
+    });
     // Gone while the two are of different builds, should this be cut short between them.
     rmSync(stampFile, { force: true });
     putInPlace(web, join(dist, "web"));
+    putInPlace(join(beside, PARTS), join(dist, PARTS));
     renameSync(join(beside, "latewood.mjs"), program);
     note(stampFile, hash);
   } finally {

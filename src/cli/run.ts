@@ -21,6 +21,7 @@ export type Input = AsyncIterable<string | Uint8Array> & {
 const USAGE = `latewood new KIND [-o FILE]            a fresh piece's file
 latewood parts PIECE [options]         its cut list, by marks
 latewood check PIECE [options]         every judgement on it, worst first
+latewood plan PIECE -o DIR [options]   its papers: PDF, SVG, CSV, GLB, JSON
 latewood schema                        the form of a piece's file, for editors
 latewood reckon TOPIC [options]        quick sums at the bench
 latewood serve [options]               all of it on a screen, on this computer only
@@ -62,6 +63,11 @@ export async function run(argv: readonly string[], io: Io, input: Input): Promis
       return check(rest, io);
     case "schema":
       return schema(rest, io);
+    case "plan": {
+      // Brings the kernel and the PDF writer along, which no other command waits for.
+      const { plan } = await import("./plan.ts");
+      return plan(rest, io);
+    }
     case "serve":
       return serve(rest, io);
     default:
@@ -70,7 +76,7 @@ export async function run(argv: readonly string[], io: Io, input: Input): Promis
           "command-unknown",
           `first word, “${command.slice(0, 40)}”`,
           "There is no such command.",
-          "Use new, parts, check, schema, reckon, serve or version.",
+          "Use new, parts, check, plan, schema, reckon, serve or version.",
         ),
       ]);
       return 2;

@@ -84,7 +84,8 @@ export async function workedPiece(
   return told.code(workup);
 }
 
-async function workupOf(
+/** The piece of a file, worked up; what is wrong with it is put among the problems. */
+export async function workupOf(
   path: string,
   shop: Shop | undefined,
   problems: Problem[],

@@ -44,7 +44,11 @@ export const size = (says: string): Schema => ({
   maximum: FARTHEST,
 });
 
-/** So many numbers, each of one sort; of any length where none is given [pieces]. */
+/**
+ * Things of one sort, in order.
+ *
+ * @param count  how many; of any number where none is given [pieces]
+ */
 export const list = (says: string, items: Schema, count?: number): Schema => ({
   type: "array",
   description: says,

@@ -117,7 +117,7 @@ describe("a maker's story", () => {
     await bench.kept();
     await page.getByRole("link", { name: /^Proof/ }).click();
     await page
-      .getByText(/the wood is cut smaller than the design now asks/)
+      .getByText(/is cut otherwise than the design now asks/)
       .first()
       .waitFor();
     await page.getByRole("link", { name: /^Shape/ }).click();
@@ -130,7 +130,7 @@ describe("a maker's story", () => {
     const bench = await openDemo(await latewood.open({ width: 1440, height: 900 }));
     await bench.write("Length of the top", "12 in");
     await bench.page
-      .getByText(/mm between the legs, 150 are needed/)
+      .getByText(/between the legs, .* are needed/)
       .first()
       .waitFor();
     await bench.press(/^Use at least/);

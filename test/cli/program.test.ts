@@ -2,6 +2,7 @@ import { type SpawnOptions, spawn } from "node:child_process";
 import {
   closeSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   openSync,
   readFileSync,
@@ -21,7 +22,9 @@ let program: string;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "latewood program "));
   program = join(folder, "latewood.mjs");
-  writeFileSync(program, await bundleProgram());
+  mkdirSync(join(folder, "parts"));
+  for (const [name, contents] of Object.entries(await bundleProgram()))
+    writeFileSync(join(folder, name), contents);
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 

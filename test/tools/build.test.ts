@@ -75,7 +75,11 @@ test("many that put theirs in the same place at once all end well", {
 });
 
 test("the program carries neither the kernel nor what draws, which would weigh on every start", async () => {
-  const text = new TextDecoder().decode(await bundleProgram());
+  const files = await bundleProgram();
+  const text = new TextDecoder().decode(files["latewood.mjs"]);
+  expect(Object.keys(files)).toEqual(["latewood.mjs", "parts/plan.mjs"]);
+  expect(text).not.toMatch(/"(manifold-3d|pdfkit|@gltf-transform\/core)"/);
+  expect(text).toContain('import("./parts/plan.mjs")');
   expect(text).toContain("latewood serve");
   expect(text).not.toContain("manifold.wasm");
   expect(text).not.toContain("WebGLRenderer");
@@ -112,7 +116,7 @@ describe("the build as a command", () => {
     copy();
     const all = await Promise.all([run("--force"), run("--force"), run("--force")]);
     for (const { code, said } of all) expect([code, said]).toEqual([0, expect.any(String)]);
-    expect(made()).toEqual([".stamp", "latewood.mjs", "web"]);
+    expect(made()).toEqual([".stamp", "latewood.mjs", "parts", "web"]);
     expect(readdirSync(join(folder, "dist", "web")).sort()).toEqual(["assets", "index.html"]);
     expect((await run()).said).toContain("up to date");
   });
@@ -133,7 +137,7 @@ describe("the build as a command", () => {
       expect(code).toBe(1);
       expect(said).toContain(says);
       expect(said).not.toMatch(/^ +at .*build\.mjs/m);
-      expect(made()).toEqual([".stamp", "latewood.mjs", "web"]);
+      expect(made()).toEqual([".stamp", "latewood.mjs", "parts", "web"]);
       expect(program()).toBe(was);
     }
   });

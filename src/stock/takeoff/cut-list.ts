@@ -59,7 +59,11 @@ export type CutList = {
     readonly boardFeet: BoardFeet;
   }[];
   /** bought things that its joints take, each with how many */
-  readonly hardware: readonly { readonly what: string; readonly count: Count }[];
+  readonly hardware: readonly {
+    readonly what: string;
+    /** how many [pieces] */
+    readonly count: Count;
+  }[];
   /** of all thicknesses [bd ft] */
   readonly boardFeet: BoardFeet;
   /** [kg] */

@@ -12,7 +12,7 @@ export type Keeping =
   | { readonly is: "waiting"; readonly said: readonly Said[] };
 
 /** Where a queue stands; a new object whenever anything in it is new. */
-export type QueueState = {
+type QueueState = {
   /** with every edit so far; undefined until it is read */
   readonly document: PieceDocument | undefined;
   /** as the server has it */
