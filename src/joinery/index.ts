@@ -1,5 +1,5 @@
 export { gluedCheeks, type MortisePlace, mortiseOf, type TenonFit, tenonOf } from "./fit-tenon.ts";
-export { screwLength } from "./screw-length.ts";
+export { screwLength, screwLengthSold } from "./screw-length.ts";
 export {
   betweenLegs,
   buttedTenon,

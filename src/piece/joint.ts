@@ -11,6 +11,6 @@ export type Joint = {
   readonly features: readonly (readonly [part: Key, feature: Key])[];
   /** long grain to long grain that glue holds, where glue is used [mm²] */
   readonly glued?: SquareMm;
-  /** bought things it takes, in words: `1 wood screw No. 8 × 32 mm` */
+  /** bought things it takes, in words: `1 wood screw No. 8 × 32 mm (1 1/4")` */
   readonly takes: readonly string[];
 };

@@ -1,6 +1,7 @@
 import { into, outOf, type Vec3 } from "../../src/geometry/index.ts";
 import {
   bulkOfPart,
+  type Feature,
   type Mortise,
   mirrored,
   type Part,
@@ -31,49 +32,34 @@ function blankFaults(part: Part): readonly string[] {
   const { length, width, thickness } = part.blank;
   const { volume } = bulkOfPart(part);
   const isIn = (n: number, most: number) => n > -SAME && n < most + SAME;
-  const faults = part.features.flatMap((f): readonly string[] => {
+  const isWithin = (f: Feature): boolean => {
     switch (f.feature) {
       case "tenon":
-        return [...f.y.map((y) => isIn(y, width)), ...f.z.map((z) => isIn(z, thickness))].every(
-          Boolean,
-        )
-          ? []
-          : [f.key];
+        return f.y.every((y) => isIn(y, width)) && f.z.every((z) => isIn(z, thickness));
       case "mortise": {
         const [across, deep] =
           f.face === "upper" || f.face === "lower" ? [thickness, width] : [width, thickness];
         const isHeld = f.across.every((n) => isIn(n, across)) && f.depth < deep - SAME;
-        return isHeld && f.x.every((x) => isIn(x, length)) ? [] : [f.key];
+        return isHeld && f.x.every((x) => isIn(x, length));
       }
       case "bore":
-        return [isIn(f.from[0], length), isIn(f.from[1], width), isIn(f.from[2], thickness)].every(
-          Boolean,
-        )
-          ? []
-          : [f.key];
+        return isIn(f.from[0], length) && isIn(f.from[1], width) && isIn(f.from[2], thickness);
       case "screw-slot": {
         const reach = (f.travel + f.headDiameter) / 2;
         const [alongX, throughZ] =
           f.runs === "along" ? [reach, f.headDiameter / 2] : [f.headDiameter / 2, reach];
-        return isIn(f.x - alongX, length) &&
-          isIn(f.x + alongX, length) &&
-          f.z - throughZ > 0 &&
-          f.z + throughZ < thickness
-          ? []
-          : [f.key];
+        const isInLength = isIn(f.x - alongX, length) && isIn(f.x + alongX, length);
+        return isInLength && f.z - throughZ > 0 && f.z + throughZ < thickness;
       }
       case "taper":
-        return isIn(f.from, length) && f.depth >= 0 && f.depth < Math.max(width, thickness)
-          ? []
-          : [f.key];
+        return isIn(f.from, length) && f.depth >= 0 && f.depth < Math.max(width, thickness);
       case "bevel":
-        return f.run > 0 && f.run < length ? [] : [f.key];
+        return f.run > 0 && f.run < length;
       case "rebate":
-        return f.length > 0 && f.length < length && f.depth > 0 && f.depth < thickness
-          ? []
-          : [f.key];
+        return f.length > 0 && f.length < length && f.depth > 0 && f.depth < thickness;
     }
-  });
+  };
+  const faults = part.features.filter((f) => !isWithin(f)).map(({ key }) => key);
   return [
     ...(volume > 0 && volume < length * width * thickness + SAME
       ? []

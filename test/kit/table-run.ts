@@ -2,6 +2,7 @@ import { Refusal } from "../../src/kinds/index.ts";
 import {
   applyEdit,
   bulkOfPart,
+  type Change,
   documentText,
   type Edit,
   type Part,
@@ -12,7 +13,7 @@ import {
 import { demoShop } from "../../src/shop/index.ts";
 import { LEAST_CLASH, type Solids, sidesFor } from "../../src/solid/index.ts";
 import { printLength, readLength } from "../../src/units/index.ts";
-import { isWorked, type Worked, wholeChain } from "../../src/worked/index.ts";
+import { isWorked, type Problem, type Worked, wholeChain } from "../../src/worked/index.ts";
 import { createWorkup, type Workup } from "../../src/workup/index.ts";
 import { recompute } from "./evaluate.ts";
 import { cutListFaults, pieceFaults } from "./piece-faults.ts";
@@ -109,15 +110,23 @@ function refusalFaults(document: PieceDocument): readonly string[] {
     const outcome = work(now);
     if (outcome.ok) return [];
     const [first] = outcome.problems;
-    if (!(first instanceof Refusal))
-      return [`refused without a change that mends it: ${first?.message}`];
-    now = applyEdit(now, { says: "mend", changes: [first.mend] }).document;
+    const mend = first && mendOf(first);
+    if (!mend) return [`refused without a change that mends it: ${first?.message}`];
+    now = applyEdit(now, { says: "mend", changes: [mend] }).document;
     const after = work(now);
     const isStill =
       !after.ok && after.problems.some((p) => p.code === first.code && p.place === first.place);
-    if (isStill) return [`${first.message} does not mend it: ${JSON.stringify(first.mend)}`];
+    if (isStill) return [`${first.message} does not mend it: ${JSON.stringify(mend)}`];
   }
   return ["twelve remedies do not make it a piece"];
+}
+
+/** The change a refusal carries, or the one its words offer: a size of no part is taken away. */
+function mendOf(problem: Problem): Change | undefined {
+  if (problem instanceof Refusal) return problem.mend;
+  const [table, key] = problem.place.split(" › ");
+  const isOffered = problem.remedy.includes("take it away") && table && key;
+  return isOffered ? { at: [table, key] } : undefined;
 }
 
 /** Every formula in every chain comes to the figure beside it. */

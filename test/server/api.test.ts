@@ -233,8 +233,8 @@ describe("steps", () => {
     ["a place of numbers", { edit: { says: "x", changes: [{ at: [1], to: "y" }] } }, "edit-form"],
     ["a field too many", { edit: { ...rename("a"), force: true } }, "edit-form"],
     ["nothing for a value", { edit: rename(null) }, "edit-form"],
-    ["a number for a value", { edit: rename(5) }, "edit-form"],
-    ["a list for a value", { edit: rename(["a"]) }, "edit-form"],
+    ["a number for a value", { edit: rename(5) }, "wrong-type"],
+    ["a list for a value", { edit: rename(["a"]) }, "wrong-type"],
     [
       "a value too deep",
       { edit: { says: "x", changes: [{ at: ["cut"], to: deep(9) }] } },
@@ -393,10 +393,11 @@ describe("bodies that cannot be read", () => {
           response.on("end", () => settle({ status: response.statusCode ?? 0, body, sent }));
         },
       );
-      // Cut off while it was still sending: then the answer is there already, or the test times out.
+      // Cut off while still sending: the answer is there already, or was lost with the connection.
       sending.on("error", (fault: NodeJS.ErrnoException) => {
         if (!["EPIPE", "ECONNRESET"].includes(fault.code ?? "")) fail(fault);
       });
+      sending.on("close", () => settle({ status: 0, body: "", sent }));
       const piece = Buffer.alloc(1_000_000, " ");
       const more = () => {
         if (sent >= megabytes || sending.destroyed) return void sending.end();
@@ -414,7 +415,13 @@ describe("bodies that cannot be read", () => {
   });
 
   test("that go on and on are refused on the way", async () => {
-    const { status, body, sent } = await pour({ "transfer-encoding": "chunked" }, 200);
+    const cutOff = () => pour({ "transfer-encoding": "chunked" }, 200);
+    let { status, body, sent } = await cutOff();
+    // What a hung-up connection takes with it is asked for again.
+    for (let tries = 1; status === 0 && tries < 10; tries++) {
+      expect(sent).toBeLessThan(60);
+      ({ status, body, sent } = await cutOff());
+    }
     expect(status).toBe(413);
     expect(JSON.parse(body).problems[0].code).toBe("body-too-large");
     expect(sent).toBeLessThan(60);

@@ -1,5 +1,5 @@
 import type { Frame } from "../../geometry/index.ts";
-import { screwLength, slotTravel } from "../../joinery/index.ts";
+import { screwLength, screwLengthSold, slotTravel } from "../../joinery/index.ts";
 import type { Bore, Joint, Key, ScrewSlot } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import type { Side } from "../frame/corner.ts";
@@ -135,4 +135,4 @@ export const screwIntoTop = (through: Mm, topThickness: Mm): string =>
 export const screwNamed = (length: Mm | undefined): string =>
   length === undefined
     ? "1 wood screw No. 8, cut short to fit"
-    : `1 wood screw No. 8 × ${length} mm`;
+    : `1 wood screw No. 8 × ${screwLengthSold(length)}`;
