@@ -186,17 +186,22 @@ function refusalOf(refused: Refused, assembly: string, document: PieceDocument):
   if ("use" in bound) {
     return new Refusal(code, place, reason, `Use ${bound.use}.`, { at, to: bound.use });
   }
-  const text = rounded(bound, document.units);
+  const text = rounded(bound, document.units, own ? FINE : PLAIN);
   const remedy = `Use at ${"atLeast" in bound ? "least" : "most"} ${text}.`;
   return new Refusal(code, place, reason, remedy, { at, to: text });
 }
+
+/** Steps that a remedy comes in [mm]: for an answer, and for a value, which may have little room. */
+const PLAIN = { inch: 25.4 / 16, mm: 0.5 };
+const FINE = { inch: 25.4 / 64, mm: 0.1 };
 
 /** As it is typed, rounded to the side that mends. */
 function rounded(
   bound: Extract<Bound, { atLeast: number } | { atMost: number }>,
   units: LengthUnit,
+  steps: Readonly<Record<LengthUnit, number>>,
 ): string {
-  const step = units === "inch" ? 25.4 / 16 : 0.5;
+  const step = steps[units];
   const ticks =
     "atLeast" in bound
       ? Math.ceil(bound.atLeast / step - 1e-9)

@@ -104,13 +104,16 @@ const thinWall: Rule = ({ fit, asked, place, joint, rail, shared }) => {
   };
 };
 
+/** Room between the least and the most in which a size can be typed, a 64th of an inch too [mm]. */
+const WRITABLE = 0.5;
+
 const shortTenon: Rule = (looked, making) => {
   const { fit, otherFit, asked, place, leg, legSize, other, otherRail, shared } = looked;
   const least = fit.isMitred ? Math.max(LEAST_TENON, fit.thickness + OVER_THICKNESS) : LEAST_TENON;
   const short = least - fit.length;
   if (short <= SLACK) return undefined;
   // A length of the maker's own is to blame only where the leg has room for a longer one.
-  const more = least - mostOf(looked, making);
+  const more = least + WRITABLE - mostOf(looked, making);
   const own = more <= SLACK ? shared("length", { atLeast: least }) : [];
   const missing = Math.max(more, 0) || short;
   return {
@@ -264,7 +267,7 @@ function refuseFoot(asked: FrameAsked, name: string, size: Legs[string], { refus
   // Wider than the leg that was asked for is refused before.
   if (asked.legForm !== "tapered" || asked.foot > asked.leg || asked.foot <= least + SLACK) return;
   refuse({
-    code: "foot-wider-than-leg",
+    code: "foot-wider-than-measured-leg",
     question: "foot",
     reason: (show) => `The ${name.replace("-", " ")} leg is ${show(least)}.`,
     atMost: least,
