@@ -147,7 +147,7 @@ function putAll(folder: string, files: Files): true {
   return true;
 }
 
-const help = `latewood plan PIECE -o DIR [options]: the whole set of papers, at true size.
+const help = `latewood plan PIECE -o DIR [options]: the piece on paper, to scale.
 
   PIECE              the file of a piece; it is read, never written to
   -o, --out DIR      a folder of its own, made if it is not there
