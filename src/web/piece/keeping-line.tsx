@@ -21,8 +21,12 @@ export function KeepingLine(props: {
   }
   return (
     <span className="head-where">
-      {isDemo ? "invented demo piece · " : ""}
-      {wordsFor(keeping)}
+      {isDemo ? (
+        <>
+          invented demo<span className="head-more"> piece · </span>
+        </>
+      ) : undefined}
+      <span className="head-more">{wordsFor(keeping)}</span>
     </span>
   );
 }
