@@ -59,6 +59,7 @@ export async function pieces(): Promise<{
   if (!demo) throw new Error("there is no demo piece");
   // Once unmeasured, so that the machine has made what it runs.
   for (const document of documents.slice(0, 40)) draw(createSolids(kernel), document);
+  for (const document of [...documents, ...documents]) pieceOf(document, demoShop);
 
   const parts = documents.map((document) => took(() => pieceOf(document, demoShop)));
   const figures = documents.map((document) => {
