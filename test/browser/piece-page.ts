@@ -55,7 +55,7 @@ export async function drawn(page: Page): Promise<PiecePage> {
   await page.getByRole("heading", { level: 1, name: "Plain table" }).waitFor();
   await page.locator("canvas[data-frames]").waitFor();
   await page.waitForFunction(
-    () => Number(document.querySelector("canvas")?.getAttribute("data-frames")) > 0,
+    () => Number(document.querySelector("canvas")?.getAttribute("data-parts")) > 0,
   );
   return piecePage(page);
 }

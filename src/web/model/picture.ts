@@ -72,6 +72,7 @@ export function createPicture(host: HTMLElement, told: Told): Picture | undefine
     tags.place(view, size, partUnder);
     frames += 1;
     canvas.dataset.frames = String(frames);
+    canvas.dataset.parts = String(piece.standing().length);
   };
   const rewrite = () => {
     const all = chosen === undefined ? lifted : new Set([...lifted, chosen]);
