@@ -390,14 +390,13 @@ describe("bodies that cannot be read", () => {
           response.on("data", (piece) => {
             body += piece;
           });
-          response.on("end", () => settle({ status: response.statusCode ?? 0, body, sent }));
+          response.on("end", () => {
+            settle({ status: response.statusCode ?? 0, body, sent });
+            sending.destroy();
+          });
         },
       );
-      // Cut off while still sending: the answer is there already, or was lost with the connection.
-      sending.on("error", (fault: NodeJS.ErrnoException) => {
-        if (!["EPIPE", "ECONNRESET"].includes(fault.code ?? "")) fail(fault);
-      });
-      sending.on("close", () => settle({ status: 0, body: "", sent }));
+      sending.on("error", fail);
       const piece = Buffer.alloc(1_000_000, " ");
       const more = () => {
         if (sent >= megabytes || sending.destroyed) return void sending.end();
@@ -415,13 +414,7 @@ describe("bodies that cannot be read", () => {
   });
 
   test("that go on and on are refused on the way", async () => {
-    const cutOff = () => pour({ "transfer-encoding": "chunked" }, 200);
-    let { status, body, sent } = await cutOff();
-    // What a hung-up connection takes with it is asked for again.
-    for (let tries = 1; status === 0 && tries < 10; tries++) {
-      expect(sent).toBeLessThan(60);
-      ({ status, body, sent } = await cutOff());
-    }
+    const { status, body, sent } = await pour({ "transfer-encoding": "chunked" }, 200);
     expect(status).toBe(413);
     expect(JSON.parse(body).problems[0].code).toBe("body-too-large");
     expect(sent).toBeLessThan(60);

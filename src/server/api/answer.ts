@@ -26,8 +26,6 @@ const statuses: ReadonlyMap<string, ContentfulStatusCode> = new Map([
 export function refused(c: Context, problems: readonly Problem[]): Response {
   const [first] = problems;
   if (!first) throw new Error("something was refused without a reason");
-  // The rest of what was sent is not waited for, so the connection is of no more use.
-  if (first.code === "body-too-large") c.header("connection", "close");
   const told = problems.map(({ code, place, reason, remedy }) => ({ code, place, reason, remedy }));
   return c.json({ problems: told }, statuses.get(first.code) ?? 400);
 }
