@@ -1,3 +1,5 @@
+import { expect } from "vitest";
+
 /** What the API answered. */
 export type Answer = {
   readonly status: number;
@@ -35,3 +37,14 @@ export const clientOf = (url: () => string) => ({
       }),
     ),
 });
+
+/** A refusal: its status and codes; each problem whole, and never kept by anybody. */
+export function refusal({ status, body, headers }: Answer): readonly [number, ...string[]] {
+  expect(headers.get("cache-control")).toBe("no-store");
+  expect(Object.keys(body)).toEqual(["problems"]);
+  for (const problem of body.problems) {
+    expect(Object.keys(problem)).toEqual(["code", "place", "reason", "remedy"]);
+    for (const words of Object.values(problem)) expect(String(words).length).toBeGreaterThan(2);
+  }
+  return [status, ...body.problems.map(({ code }: { code: string }) => code)];
+}

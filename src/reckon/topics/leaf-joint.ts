@@ -22,21 +22,11 @@ import {
   toleranceStudy,
 } from "../../motion/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
-import { assumed, type Given, Problem, type Worked } from "../../worked/index.ts";
+import { type Given, Problem, type Worked } from "../../worked/index.ts";
 import { MOVEMENT_SPREAD, withBoardSpread } from "../spread.ts";
 import { type Result, topic } from "../topic.ts";
+import { usualLength } from "../usual-length.ts";
 import { judgeJoint } from "./leaf-joint-findings.ts";
-
-const HABIT = assumed("usual in careful shops");
-/** A length with a default that most makers would let stand. */
-const usual = (says: string, least: number, most: number, inch: string, metric: string) =>
-  ask.length(says, {
-    least,
-    most,
-    example: { inch, mm: metric },
-    fallback: { inch, mm: metric },
-    fallbackSource: HABIT,
-  });
 
 /** How exactly cutters are measured and wood is planed, when the pin's own error is asked. */
 const SIZE_ERROR = mm(0.03);
@@ -75,7 +65,7 @@ export const leafJoint = topic({
       example: { inch: '1/8"', mm: "3.2 mm" },
     }),
     mounting: choice("plates of the hinge", hingeMountings, "let in"),
-    plate: usual("thickness of the plates", 0.3, 6, '1/16"', "1.5 mm"),
+    plate: usualLength("thickness of the plates", 0.3, 6, '1/16"', "1.5 mm"),
     fillet: optionally(
       ask.length("fillet as cut; left out, it is made to suit the pin", {
         least: 0.5,
@@ -90,13 +80,13 @@ export const leafJoint = topic({
         example: { inch: '1/2"', mm: "12.7 mm" },
       }),
     ),
-    "set-out": usual("leaf set out at the fillet", 0, 3, '1/64"', "0.4 mm"),
-    crown: usual("crown gap: fillet less lip", 0, 3, "0.004 in", "0.1 mm"),
-    "pin-out": usual("pin towards the leaf", -3, 3, '1/64"', "0.4 mm"),
-    bevel: usual("bevel of the fixed top's lower edge", 0, 10, '1/32"', "0.8 mm"),
-    error: usual("how far a pin of yours may stray, usually", 0, 2, "0.008 in", "0.2 mm"),
+    "set-out": usualLength("leaf set out at the fillet", 0, 3, '1/64"', "0.4 mm"),
+    crown: usualLength("crown gap: fillet less lip", 0, 3, "0.004 in", "0.1 mm"),
+    "pin-out": usualLength("pin towards the leaf", -3, 3, '1/64"', "0.4 mm"),
+    bevel: usualLength("bevel of the fixed top's lower edge", 0, 10, '1/32"', "0.8 mm"),
+    error: usualLength("how far a pin of yours may stray, usually", 0, 2, "0.008 in", "0.2 mm"),
     species: timber(),
-    screws: usual(
+    screws: usualLength(
       "middles of both plates' screws apart, across the joint",
       5,
       200,

@@ -14,18 +14,9 @@ import {
   tailInside,
 } from "../../motion/index.ts";
 import type { Deg, Mm, Pct } from "../../units/index.ts";
-import { assumed, type Finding, Problem, type Worked } from "../../worked/index.ts";
+import { type Finding, Problem, type Worked } from "../../worked/index.ts";
 import { type Result, type Show, topic } from "../topic.ts";
-
-const HABIT = assumed("usual in careful shops");
-const usual = (says: string, least: number, most: number, inch: string, metric: string) =>
-  ask.length(says, {
-    least,
-    most,
-    example: { inch, mm: metric },
-    fallback: { inch, mm: metric },
-    fallbackSource: HABIT,
-  });
+import { usualLength } from "../usual-length.ts";
 
 export const swingArm = topic({
   name: "swing-arm",
@@ -57,7 +48,7 @@ export const swingArm = topic({
       most: 200,
       example: { inch: '2"', mm: "50 mm" },
     }),
-    overhang: usual("rail's face to the leaf's joint", 0, 300, '1 1/2"', "40 mm"),
+    overhang: usualLength("rail's face to the leaf's joint", 0, 300, '1 1/2"', "40 mm"),
     angle: ask.angle("angle of the ends from square, cut parallel", {
       least: 0,
       most: 45,
@@ -70,10 +61,10 @@ export const swingArm = topic({
       example: "0",
       fallback: "0",
     }),
-    kerf: usual("cut at the ends", 0, 10, '3/64"', "1.2 mm"),
-    hole: usual("hole of the pivot", 2, 30, "0.256 in", "6.5 mm"),
-    screw: usual("screw of the pivot", 2, 30, "0.25 in", "6.35 mm"),
-    "tail-gap": usual("gap between tail and top", 0, 10, "0.008 in", "0.2 mm"),
+    kerf: usualLength("cut at the ends", 0, 10, '3/64"', "1.2 mm"),
+    hole: usualLength("hole of the pivot", 2, 30, "0.256 in", "6.5 mm"),
+    screw: usualLength("screw of the pivot", 2, 30, "0.25 in", "6.35 mm"),
+    "tail-gap": usualLength("gap between tail and top", 0, 10, "0.008 in", "0.2 mm"),
   },
   answer({ leaf, overhang, kerf, height, hole, screw, ...sizes }, show) {
     const arm: SwingArm = sizes;
