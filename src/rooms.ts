@@ -137,6 +137,7 @@ export const rooms: readonly Room[] = [
     "mechanics",
     "season",
     "shop",
+    "piece",
     "stock",
     "making",
     "joinery",

@@ -6,6 +6,8 @@ export {
   onSide,
   optionally,
   type Question,
+  type ShopList,
+  thing,
   timber,
   timberGroups,
   timberNamed,

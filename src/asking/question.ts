@@ -53,13 +53,18 @@ type BySide = string | { readonly inch: string; readonly mm: string };
 export const onSide = (text: BySide, units: LengthUnit): string =>
   typeof text === "string" ? text : text[units];
 
+/** The shop's lists of named things. */
+export type ShopList = "jointCutters" | "leafHinges";
+
 /** Something a topic asks: how it is said, read, bounded, and what stands for it when left out. */
 export type Question<V> = {
-  readonly kind: "quantity" | "choice" | "species";
+  readonly kind: "quantity" | "choice" | "species" | "thing";
   readonly says: string;
   /** inside unit of a quantity */
   readonly unit: UnitName | undefined;
   readonly choices: readonly string[];
+  /** which list of the shop's the answer names a thing of */
+  readonly from?: ShopList;
   /** what stands in when nothing is written; undefined: it must be answered */
   readonly fallback: BySide | undefined;
   /** whether nothing at all is an answer */
@@ -248,6 +253,32 @@ export function choice<C extends string>(
     },
   };
 }
+
+/** Something that the shop has, by its name there: whether it is there, only the shop can tell. */
+export const thing = (says: string, from: ShopList, fallback: string): Question<string> => ({
+  kind: "thing",
+  says,
+  unit: undefined,
+  choices: [],
+  from,
+  fallback,
+  optional: false,
+  example: fallback,
+  ...asWritten,
+  read(text) {
+    const name = text.trim();
+    return name !== ""
+      ? readAs(name)
+      : refuse(
+          "thing-unnamed",
+          text,
+          0,
+          text.length,
+          "Nothing is named here.",
+          `Name one of the shop’s, such as ${fallback}.`,
+        );
+  },
+});
 
 /** A timber of the table, by any of its names. */
 export const timber = (says = "timber"): Question<Species> => ({

@@ -11,4 +11,4 @@ export {
   prism,
   sumBulk,
 } from "./polyhedron.ts";
-export { cross, dot, minus, norm, plus, times, unit, type Vec3 } from "./vec.ts";
+export { cross, dot, minus, norm, plus, times, turnedAbout, unit, type Vec3 } from "./vec.ts";

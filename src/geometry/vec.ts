@@ -24,3 +24,15 @@ export function unit(a: Vec3): Vec3 {
   if (!(size > 0)) throw new Error("a direction needs a length");
   return times(a, 1 / size);
 }
+
+/**
+ * A direction turned right-handed about an axis.
+ *
+ * @param axis  of length 1
+ * @param radians  by how much [rad]
+ */
+export function turnedAbout(axis: Vec3, v: Vec3, radians: number): Vec3 {
+  const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
+  const along = times(axis, dot(axis, v) * (1 - cos));
+  return plus(plus(times(v, cos), times(cross(axis, v), sin)), along);
+}

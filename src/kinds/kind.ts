@@ -1,9 +1,9 @@
 import type { Answers, Asks } from "../asking/index.ts";
-import type { Change, Joint, Key, Part, Seasons } from "../piece/index.ts";
+import type { Change, Joint, Key, Motion, Part, Seasons } from "../piece/index.ts";
 import type { Shop } from "../shop/index.ts";
 import type { Mm } from "../units/index.ts";
 import type { Species } from "../wood/index.ts";
-import { Problem, type Worked } from "../worked/index.ts";
+import { type Given, Problem, type Worked } from "../worked/index.ts";
 
 /** A design that cannot be made, and the change of one answer that would put it right. */
 export class Refusal extends Problem {
@@ -24,6 +24,13 @@ export type Making = {
   readonly shop: Shop;
   /** settles a value under the assembly: `leg/front-left.length`; of `least` or more [mm] */
   readonly settle: (key: Key, says: string, computed: Worked<Mm>, least?: number) => Mm;
+  /** the same with its reasoning, for what is worked out of it further on; of `least` or more [mm] */
+  readonly settleKnown: (
+    key: Key,
+    says: string,
+    computed: Worked<Mm>,
+    least?: number,
+  ) => Given<Mm> | Worked<Mm>;
   /** whether a value was given by the maker, not computed */
   readonly isOwn: (key: Key) => boolean;
   /** puts a refusal on the list: an answer must be at least, or at most, so much, or another word */
@@ -52,7 +59,13 @@ export type Refused = {
 } & Bound;
 
 /** What a kind generates; marks are given afterwards, over the whole piece. */
-export type Made = { readonly parts: readonly Unmarked[]; readonly joints: readonly Joint[] };
+export type Made = {
+  readonly parts: readonly Unmarked[];
+  readonly joints: readonly Joint[];
+  readonly motions: readonly Motion[];
+};
+/** What comes of a design that was refused. */
+export const nothing: Made = { parts: [], joints: [], motions: [] };
 export type Unmarked = Omit<Part, "mark">;
 
 /** A kind of furniture: its questions, how a maker groups them, and what they make. */

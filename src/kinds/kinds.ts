@@ -2,11 +2,12 @@ import { onSide } from "../asking/index.ts";
 import { documentSchema, FORMAT, type PieceDocument, VERSION } from "../piece/index.ts";
 import type { LengthUnit } from "../units/index.ts";
 import { Problem } from "../worked/index.ts";
+import { dropLeafTable } from "./drop-leaf-table/index.ts";
 import type { Kind } from "./kind.ts";
 import { plainTable } from "./plain-table/index.ts";
 
 /** Every kind of furniture there is, the plainest first. */
-export const kinds: readonly Kind[] = [plainTable];
+export const kinds: readonly Kind[] = [plainTable, dropLeafTable];
 
 /**
  * The kind of that name.

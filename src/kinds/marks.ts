@@ -6,6 +6,8 @@ const letters: Readonly<Record<Part["role"], string>> = {
   leg: "L",
   rail: "R",
   top: "T",
+  leaf: "F",
+  arm: "A",
   "corner-block": "C",
   button: "B",
 };

@@ -1,6 +1,7 @@
 import { timber } from "../asking/index.ts";
 import {
   type Key,
+  knownOf,
   type Part,
   type Piece,
   type PieceDocument,
@@ -119,7 +120,10 @@ function generated(document: PieceDocument, shop: Shop, read: Read): PieceRead {
     species,
     seasons,
     shop,
-    settle: (key, says, computed) => settler.settle(`${assembly}/${key}`, says, computed),
+    settle: (key, says, computed, least) =>
+      settler.settle(`${assembly}/${key}`, says, computed, least).inForce,
+    settleKnown: (key, says, computed, least) =>
+      knownOf(settler.settle(`${assembly}/${key}`, says, computed, least)),
     isOwn: (key) => tableWith(`${assembly}/${key}`, document) !== undefined,
     refuse: (refused) => void refusals.push(refused),
     isRefused: () => refusals.length > 0,
@@ -142,6 +146,7 @@ function generated(document: PieceDocument, shop: Shop, read: Read): PieceRead {
       parts,
       wished: wished.filter((part) => Object.hasOwn(document.cut, part.key)),
       joints: made.joints,
+      motions: made.motions,
       values: settler.values(),
       strays: settler.strays(new Set(parts.map((part) => part.key))),
     },

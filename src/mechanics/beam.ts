@@ -14,7 +14,7 @@ import {
 } from "../units/index.ts";
 import { derived, type Known, known, type Worked, work } from "../worked/index.ts";
 
-const BENDING = derived("textbook bending (Euler and Bernoulli)");
+export const BENDING = derived("textbook bending (Euler and Bernoulli)");
 
 /**
  * Second moment of area of a rectangle about its middle, bending through its thickness.

@@ -9,6 +9,8 @@ export {
   secondMoment,
   spreadLoad,
 } from "./beam.ts";
+export { hingeReaction, loadOnSupport, loadPerArm } from "./hinged-bar.ts";
+export { edgeDrop, edgeSagUnderPoint, edgeSagUnderSpread } from "./overhang.ts";
 export {
   edgeReach,
   FIRM_LEAN,

@@ -1,6 +1,10 @@
+import type { LeafJoint } from "../piece/index.ts";
 import { type Deg, deg, type Mm, mm } from "../units/index.ts";
-import { derived, type Known, known, type Worked, work } from "../worked/index.ts";
-import { inputsOf, type RuleJoint, SECTION } from "./rule-joint.ts";
+import { derived, given, type Known, known, type Worked, work } from "../worked/index.ts";
+import { cornersOf } from "./corners.ts";
+import { nearestAt } from "./facing.ts";
+import { inputsOf, type RuleJoint, SECTION, sizesOf } from "./rule-joint.ts";
+import { sectionOf } from "./section-of.ts";
 
 const BALANCE = derived("the leaf's weight hangs under its pin");
 
@@ -116,5 +120,64 @@ export function sideClearance(
     inputs: { v, q, e },
     value: mm(v.value - q.value - e.value),
     source: SECTION,
+  });
+}
+
+/** Members that touch by less than this do not stop a leaf [mm]. */
+const TOUCH = 1e-6;
+
+/** Where past upright the lip meets the fixed top, if it does before the leaf hangs freely. */
+function stoppedAt(joint: RuleJoint, free: number): number | undefined {
+  const s = sizesOf(joint);
+  const corners = cornersOf(s);
+  const binds = (at: number) => nearestAt(s, corners, (at * Math.PI) / 180).gap < -TOUCH;
+  if (free <= 90 || binds(90) || !binds(free)) return undefined;
+  let [good, bad] = [90, free];
+  for (let i = 0; i < 40; i++) {
+    const half = (good + bad) / 2;
+    if (binds(half)) bad = half;
+    else good = half;
+  }
+  return good;
+}
+
+/**
+ * Where a leaf comes to rest: hanging freely past upright, or before that with its lip against the
+ * fixed top.
+ *
+ * @returns swing at rest [°]
+ */
+export function hangsAt(leaf: LeafJoint): Worked<Deg> {
+  const t = known(leaf.thickness, "thickness", "mm");
+  const h = known(leaf.pinHeight, "pin over the underside", "mm");
+  const g = known(leaf.setOut, "leaf set out at the edge", "mm");
+  const W = known(leaf.leafWidth, "width of the leaf", "mm");
+  const d_x = known(leaf.pinOut, "pin out from the visible edge", "mm");
+  const out = g.value + W.value / 2 - d_x.value;
+  const free = work({
+    says: "leaf hangs freely at",
+    unit: "°",
+    symbol: "θ_f",
+    formula: "θ_f = 90 + 180/π·arctan((t/2 − h)/(g + W/2 − d_x))",
+    inputs: { t, h, g, W, d_x },
+    value: deg(90 + (180 / Math.PI) * Math.atan((t.value / 2 - h.value) / out)),
+    source: BALANCE,
+  });
+  const joint = sectionOf(leaf);
+  const stop = joint && stoppedAt(joint, free.value);
+  if (stop === undefined) return free;
+  const θ_s = given(
+    "lip meets the fixed top at",
+    deg(stop),
+    "°",
+    derived("found by swinging the section"),
+  );
+  return work({
+    says: "leaf comes to rest at",
+    unit: "°",
+    formula: "θ = min(θ_f, θ_s)",
+    inputs: { θ_f: free, θ_s },
+    value: deg(Math.min(free.value, stop)),
+    source: BALANCE,
   });
 }

@@ -23,6 +23,7 @@ export type { Contact } from "./facing.ts";
 export {
   edgeDrift,
   floorClearance,
+  hangsAt,
   type LeafShape,
   leafCentre,
   leafShapes,
@@ -42,8 +43,6 @@ export {
 export {
   barrelGroove,
   firstHole,
-  type HingeMounting,
-  hingeMountings,
   longestScrew,
   outerFaceDepth,
   pinAboveCentre,
@@ -66,6 +65,7 @@ export {
   radialClearance,
 } from "./rule-joint.ts";
 export { type PinPlace, pinClearance, pinReach, safePinRegion, safeRadius } from "./safe-pin.ts";
+export { sectionOf } from "./section-of.ts";
 export { type Swept, sweptJoint } from "./swept.ts";
 export {
   type ArmEnd,

@@ -1,10 +1,7 @@
+import type { HingeMounting } from "../piece/index.ts";
 import { type Mm, mm } from "../units/index.ts";
 import { type Known, known, type Worked, work } from "../worked/index.ts";
 import { SECTION } from "./rule-joint.ts";
-
-/** How the hinge lies: its plates let in flush with the underside, or laid on it. */
-export const hingeMountings = ["let in", "on the face"] as const;
-export type HingeMounting = (typeof hingeMountings)[number];
 
 /**
  * Height of the pin over the underside, as the hinge is mounted; its barrel is let in either way.

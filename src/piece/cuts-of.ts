@@ -1,20 +1,22 @@
 import { type Frame, frameOf, type Vec3 } from "../geometry/index.ts";
 import type { Cut, PrismCut } from "./cut.ts";
 import type {
+  ArmCut,
   Bevel,
   Bore,
   Feature,
   Haunch,
+  HingeRecess,
+  KnuckleGroove,
   Mortise,
   Rebate,
   ScrewSlot,
   Taper,
   Tenon,
 } from "./feature.ts";
+import { mouldingCuts } from "./mouldings.ts";
+import { OUT } from "./out.ts";
 import type { Blank, Part } from "./part.ts";
-
-/** How far a cut reaches out of the wood, so that no skin is left by rounding [mm]. */
-const OUT = 1;
 
 /** The cuts of all features of a part, in its unmirrored pattern. */
 export const cutsOfPart = ({ blank, features }: Pick<Part, "blank" | "features">) =>
@@ -39,9 +41,17 @@ export function cutsOf(feature: Feature, blank: Blank): readonly Cut[] {
     case "rebate":
       return [rebateCut(feature, blank)];
     case "bore":
-      return [boreCut(feature)];
+      return boreCuts(feature);
     case "screw-slot":
       return slotCuts(feature, blank);
+    case "round-over":
+    case "cove":
+      return mouldingCuts(feature, blank);
+    case "hinge-recess":
+    case "knuckle-groove":
+      return [recessCut(feature, blank)];
+    case "arm-cut":
+      return [armCut(feature, blank)];
   }
 }
 
@@ -206,12 +216,13 @@ function taperCut({ face, from, depth }: Taper, blank: Blank): Cut {
   };
 }
 
-function bevelCut({ end, run }: Bevel, blank: Blank): Cut {
-  const size = Math.hypot(run, blank.thickness);
-  const [along, up] = [blank.thickness / size, run / size];
+function bevelCut({ end, run, shorter = "show" }: Bevel, { length, thickness }: Blank): Cut {
+  const size = Math.hypot(run, thickness);
+  const [along, up] = [thickness / size, (shorter === "show" ? run : -run) / size];
+  const whole = shorter === "show" ? 0 : thickness;
   return end === "right"
-    ? { cut: "half-space", point: [blank.length, 0, 0], away: [along, 0, up] }
-    : { cut: "half-space", point: [0, 0, 0], away: [-along, 0, up] };
+    ? { cut: "half-space", point: [length, 0, whole], away: [along, 0, up] }
+    : { cut: "half-space", point: [0, 0, whole], away: [-along, 0, up] };
 }
 
 function rebateCut(
@@ -223,14 +234,55 @@ function rebateCut(
   return boxCut([x0, -OUT, z0], [x1, W + OUT, z1]);
 }
 
-function boreCut({ from, along, diameter, depth, isThrough }: Bore): Cut {
-  const back = (v: 0 | 1 | 2) => from[v] - along[v] * diameter;
-  return {
+function boreCuts({ from, along, diameter, depth, isThrough, sink }: Bore): readonly Cut[] {
+  const back = (by: number): Vec3 => [
+    from[0] - along[0] * by,
+    from[1] - along[1] * by,
+    from[2] - along[2] * by,
+  ];
+  const hole: Cut = {
     cut: "bore",
-    from: [back(0), back(1), back(2)],
+    from: back(diameter),
     along,
     radius: diameter / 2,
     depth: depth + diameter + (isThrough ? diameter : 0),
+  };
+  if (!sink) return [hole];
+  const slope = (sink.diameter - diameter) / 2 / sink.depth;
+  return [
+    hole,
+    {
+      cut: "bore",
+      from: back(OUT),
+      along,
+      radius: sink.diameter / 2 + OUT * slope,
+      endRadius: diameter / 2,
+      depth: sink.depth + OUT,
+    },
+  ];
+}
+
+/** Open at an edge that it reaches. */
+function recessCut({ x, y, depth }: HingeRecess | KnuckleGroove, { width }: Blank): Cut {
+  const from = y[0] <= 0 ? -OUT : y[0];
+  const to = y[1] >= width ? width + OUT : y[1];
+  return boxCut([x[0], from, -OUT], [x[1], to, depth]);
+}
+
+/** Slanting ends go on in their slope outside of both faces. */
+function armCut({ show, back, depth }: ArmCut, { width, thickness }: Blank): Cut {
+  const over = (i: 0 | 1, by: number) => (by * (show[i] - back[i])) / thickness;
+  return {
+    cut: "prism",
+    // Seen from below: x along the grain, the second direction from back to show face.
+    frame: frameOf([0, width + OUT, 0], [1, 0, 0], [0, 0, 1]),
+    outline: [
+      [back[0] - over(0, OUT), -OUT],
+      [back[1] - over(1, OUT), -OUT],
+      [show[1] + over(1, OUT), thickness + OUT],
+      [show[0] + over(0, OUT), thickness + OUT],
+    ],
+    depth: depth + OUT,
   };
 }
 

@@ -10,6 +10,13 @@ const haunch = record("A step beside the tenon.", {
   isSloped: switched("Whether it runs out to nothing."),
 });
 
+const longEdge = oneOf("Which long edge.", ["lower", "upper"]);
+const sunk = {
+  x: span("Along the grain."),
+  y: span("Across the width."),
+  depth: size("From the back."),
+};
+
 /** The fields of each feature besides its name and key; an optional one may be left out. */
 const fields: Readonly<Record<Feature["feature"], Readonly<Record<string, Schema>>>> = {
   tenon: {
@@ -32,7 +39,14 @@ const fields: Readonly<Record<Feature["feature"], Readonly<Record<string, Schema
     from: place("Where it starts, along the grain."),
     depth: place("How much is gone at the right end."),
   },
-  bevel: { end, run: size("How much shorter the show face is.") },
+  bevel: {
+    end,
+    run: size("How much shorter the shorter face is."),
+    shorter: oneOf("The face that it shortens; the show face where none is named.", [
+      "show",
+      "back",
+    ]),
+  },
   rebate: {
     end,
     face: oneOf("Which face.", ["show", "back"]),
@@ -45,6 +59,10 @@ const fields: Readonly<Record<Feature["feature"], Readonly<Record<string, Schema
     diameter: size("How wide."),
     depth: size("How deep."),
     isThrough: switched("Whether it leaves the wood."),
+    sink: record("A countersink.", {
+      diameter: size("How wide at the mouth."),
+      depth: size("How deep until the hole's own width."),
+    }),
   },
   "screw-slot": {
     x: place("Its middle, along the grain."),
@@ -55,6 +73,24 @@ const fields: Readonly<Record<Feature["feature"], Readonly<Record<string, Schema
     headDiameter: size("Of the mouth."),
     headDepth: size("How deep the head is sunk."),
   },
+  "round-over": {
+    edge: longEdge,
+    fillet: size("Depth of the step under the show face."),
+    radius: size("Of the quarter round."),
+    bevel: place("Taken off the lower corner at the back."),
+  },
+  cove: {
+    edge: longEdge,
+    radius: size("Of the hollow."),
+    lip: size("Thickness of the lip at its end."),
+  },
+  "hinge-recess": sunk,
+  "knuckle-groove": sunk,
+  "arm-cut": {
+    show: span("Along the grain at the show face."),
+    back: span("Along the grain at the back."),
+    depth: size("From the upper edge."),
+  },
 };
 
 /** Any feature, told apart by its name. */
@@ -64,7 +100,7 @@ export const featureSchema: Schema = {
     record(
       name,
       { feature: { const: name, description: "What it is." }, key: text("Its key."), ...own },
-      ["haunch"],
+      ["haunch", "shorter", "sink"],
     ),
   ),
 };

@@ -6,7 +6,19 @@ import type { Face, Key } from "./part.ts";
 type Span = readonly [Mm, Mm];
 
 /** What is worked on a blank, in part coordinates. */
-export type Feature = Tenon | Mortise | Taper | Bevel | Rebate | Bore | ScrewSlot;
+export type Feature =
+  | Tenon
+  | Mortise
+  | Taper
+  | Bevel
+  | Rebate
+  | Bore
+  | ScrewSlot
+  | RoundOver
+  | Cove
+  | HingeRecess
+  | KnuckleGroove
+  | ArmCut;
 
 /** The wood left at an end, its shoulders cut away round about. */
 export type Tenon = {
@@ -57,13 +69,15 @@ export type Taper = {
   readonly depth: Mm;
 };
 
-/** An end sawn aslant: square at the back, running in towards the show face. */
+/** An end sawn aslant: whole at one face, running in towards the other. */
 export type Bevel = {
   readonly feature: "bevel";
   readonly key: Key;
   readonly end: "left" | "right";
-  /** how much shorter the show face is at that end [mm] */
+  /** how much shorter the shorter face is at that end [mm] */
   readonly run: Mm;
+  /** the face that it shortens; the show face where none is named */
+  readonly shorter?: "show" | "back";
 };
 
 /** A step cut out of an end on one face. */
@@ -91,6 +105,16 @@ export type Bore = {
   /** along its middle line, to where it ends or leaves the wood [mm] */
   readonly depth: Mm;
   readonly isThrough: boolean;
+  /** a countersink, where there is one */
+  readonly sink?: Sink;
+};
+
+/** A cone at a hole's mouth, for a screw's head. */
+type Sink = {
+  /** at the mouth [mm] */
+  readonly diameter: Mm;
+  /** until it is as wide as the hole [mm] */
+  readonly depth: Mm;
 };
 
 /** A long hole through the width, from the lower edge, its mouth widened to sink the screw's head. */
@@ -111,4 +135,63 @@ export type ScrewSlot = {
   readonly headDiameter: Mm;
   /** how deep the head is sunk [mm] */
   readonly headDepth: Mm;
+};
+
+/**
+ * The round half of a rule joint along a long edge: a step down from the show face, a quarter round
+ * out to the edge, and below it the edge's lower corner, perhaps bevelled.
+ */
+export type RoundOver = {
+  readonly feature: "round-over";
+  readonly key: Key;
+  readonly edge: "lower" | "upper";
+  /** depth of the step under the show face [mm] */
+  readonly fillet: Mm;
+  /** [mm] */
+  readonly radius: Mm;
+  /** taken off the edge's lower corner at the back, slanting up to the round's foot [mm] */
+  readonly bevel: Mm;
+};
+
+/** The hollow half of a rule joint along a long edge: a lip under the show face, open to the back. */
+export type Cove = {
+  readonly feature: "cove";
+  readonly key: Key;
+  readonly edge: "lower" | "upper";
+  /** [mm] */
+  readonly radius: Mm;
+  /** thickness of the lip at its end [mm] */
+  readonly lip: Mm;
+};
+
+/** Where a hinge's plate is let into the back, flush. */
+export type HingeRecess = {
+  readonly feature: "hinge-recess";
+  readonly key: Key;
+  readonly x: Span;
+  readonly y: Span;
+  /** [mm] */
+  readonly depth: Mm;
+};
+
+/** Room in the back for a hinge's barrel, and for the plate that turns with it. */
+export type KnuckleGroove = {
+  readonly feature: "knuckle-groove";
+  readonly key: Key;
+  readonly x: Span;
+  readonly y: Span;
+  /** [mm] */
+  readonly depth: Mm;
+};
+
+/** The opening in a rail's upper edge that a swing arm lies in, sawn through from face to face. */
+export type ArmCut = {
+  readonly feature: "arm-cut";
+  readonly key: Key;
+  /** along the grain, at the show face */
+  readonly show: Span;
+  /** along the grain, at the back */
+  readonly back: Span;
+  /** from the upper edge [mm] */
+  readonly depth: Mm;
 };

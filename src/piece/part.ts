@@ -50,7 +50,7 @@ export type Part = {
   /** short letter and number, chalked on the wood */
   readonly mark: string;
   readonly name: string;
-  readonly role: "leg" | "rail" | "top" | "corner-block" | "button";
+  readonly role: "leg" | "rail" | "top" | "leaf" | "arm" | "corner-block" | "button";
   readonly blank: Blank;
   readonly features: readonly Feature[];
   /**
@@ -60,7 +60,7 @@ export type Part = {
   readonly isMirrored: boolean;
   /** the part it is the mirror of */
   readonly mirrorOf?: Key;
-  /** its frame in the piece: x to the right, y away, z up, the floor at 0 */
+  /** its frame in the piece: x to the right, y away, z up, the floor at 0; motions all at 0 */
   readonly pose: Frame;
   /** where all its dimensions start: one face, one edge square to it */
   readonly reference: { readonly face: Face; readonly edge: Face };

@@ -3,6 +3,7 @@ import type { Species } from "../wood/index.ts";
 import type { Given, Worked } from "../worked/index.ts";
 import type { PieceDocument } from "./document.ts";
 import type { Joint } from "./joint.ts";
+import type { Motion } from "./motion.ts";
 import type { Part } from "./part.ts";
 import type { Stray, Value } from "./values.ts";
 
@@ -26,6 +27,7 @@ export type Piece = {
   /** the cut ones among them, as the design would have them now */
   readonly wished: readonly Part[];
   readonly joints: readonly Joint[];
+  readonly motions: readonly Motion[];
   readonly values: readonly Value[];
   readonly strays: readonly Stray[];
 };

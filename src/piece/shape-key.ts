@@ -34,7 +34,12 @@ function cutKey(cut: Cut): string {
       return `prism ${places(...origin)} / ${directions(x, y)} / ${outline} / ${place(cut.depth)}`;
     }
     case "bore":
-      return `bore ${places(...cut.from, cut.radius, cut.depth)} / ${directions(cut.along)}`;
+      return `bore ${places(...cut.from, cut.radius, cut.endRadius ?? cut.radius, cut.depth)} / ${directions(cut.along)}`;
+    case "quarter": {
+      const { origin, x, y } = cut.frame;
+      const size = places(cut.radius, ...cut.past, cut.depth);
+      return `quarter ${cut.leaves} ${places(...origin)} / ${directions(x, y)} / ${size}`;
+    }
     case "sweep":
       return `sweep ${places(...cut.from, ...cut.to, cut.radius, cut.depth)} / ${directions(cut.along)}`;
   }

@@ -1,5 +1,13 @@
 import { type Mm, mm, readLength } from "../units/index.ts";
-import { given, givenByMaker, Problem, problemAt, type Worked } from "../worked/index.ts";
+import {
+  derived,
+  type Given,
+  given,
+  givenByMaker,
+  Problem,
+  problemAt,
+  type Worked,
+} from "../worked/index.ts";
 import type { PieceDocument } from "./document.ts";
 import type { Key } from "./part.ts";
 
@@ -29,8 +37,8 @@ export type Stray = {
 
 /** Settles values in turn, and remembers all that was settled. */
 export type Settler = {
-  /** what is in force: cut before measured before the maker's own before computed [mm] */
-  readonly settle: (key: Key, says: string, computed: Worked<Mm>, least?: number) => Mm;
+  /** what is in force: cut before measured before the maker's own before computed */
+  readonly settle: (key: Key, says: string, computed: Worked<Mm>, least?: number) => Value;
   readonly values: () => readonly Value[];
   readonly problems: () => readonly Problem[];
   /** entries that no settled value and no part took up */
@@ -84,8 +92,9 @@ export function settlerFor(document: PieceDocument): Settler {
               ? "override"
               : "computed";
       const inForce = fixed ?? wished;
-      values.set(key, { key, says, inForce, stands, computed, wished });
-      return inForce;
+      const value: Value = { key, says, inForce, stands, computed, wished };
+      values.set(key, value);
+      return value;
     },
     values: () => [...values.values()],
     problems: () => problems,
@@ -101,6 +110,17 @@ export function settlerFor(document: PieceDocument): Settler {
     ],
   };
 }
+
+/** A value with its reasoning: the sum it came from, or who gave it. */
+export const knownOf = ({ says, inForce, stands, computed }: Value): Given<Mm> | Worked<Mm> =>
+  stands === "computed"
+    ? computed
+    : given(
+        says,
+        inForce,
+        "mm",
+        stands === "override" ? givenByMaker : derived(stands === "cut" ? "as cut" : "measured"),
+      );
 
 const strayIn = (
   table: "overrides" | "measured",

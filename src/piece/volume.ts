@@ -14,22 +14,33 @@ import {
   turnedOut,
   type Vec3,
 } from "../geometry/index.ts";
-import type { PrismCut } from "./cut.ts";
+import type { Cut, PrismCut } from "./cut.ts";
 import { cutsOf } from "./cuts-of.ts";
-import type { Bore, Feature, ScrewSlot } from "./feature.ts";
-import type { Part } from "./part.ts";
+import type { Bore, Cove, Feature, RoundOver, ScrewSlot } from "./feature.ts";
+import { planeCutsOf, roundBulkOf } from "./mouldings.ts";
+import type { Blank, Part } from "./part.ts";
 
 /**
  * Volume and first moment of a part in its unmirrored pattern, in closed form: plane cuts by exact
  * division into convex bodies, round ones by their formulas. Round cuts are taken as meeting no
  * other cut of the part.
  */
-export function bulkOfPart({ blank, features }: Pick<Part, "blank" | "features">): Bulk {
+export function bulkOfPart(part: Pick<Part, "blank" | "features">): Bulk {
+  const { blank, features } = part;
+  const holes = features.flatMap((f) => roundBulk(f, blank));
+  const solid = sumBulk(bodiesOfPart(part).map(bulkOf));
+  const gone = sumBulk(holes);
+  return { volume: solid.volume - gone.volume, moment: minus(solid.moment, gone.moment) };
+}
+
+/**
+ * A part's wood as convex bodies that do not overlap, in its unmirrored pattern; what is round is
+ * still full, so that the bodies hold all of the wood and a little more.
+ */
+export function bodiesOfPart({ blank, features }: Pick<Part, "blank" | "features">) {
   const size: Vec3 = [blank.length, blank.width, blank.thickness];
-  const round = features.filter(isRound);
-  const plane = features.filter((f) => !isRound(f)).flatMap((f) => cutsOf(f, blank));
   let bodies: readonly Convex[] = [box(size)];
-  for (const cut of plane) {
+  for (const cut of features.flatMap((f) => planeCuts(f, blank))) {
     if (cut.cut === "half-space") {
       bodies = bodies.map((b) => clipped(b, cut)).filter((b) => b.length > 0);
     } else if (cut.cut === "prism") {
@@ -37,26 +48,40 @@ export function bulkOfPart({ blank, features }: Pick<Part, "blank" | "features">
       bodies = bodies.flatMap((b) => difference(b, cutter));
     } else throw new Error(`a plane feature made a ${cut.cut}`);
   }
-  const holes = round.flatMap((f) =>
-    f.feature === "bore" ? [boreBulk(f)] : slotBulk(f, blank.width),
-  );
-  const solid = sumBulk(bodies.map(bulkOf));
-  const gone = sumBulk(holes);
-  return { volume: solid.volume - gone.volume, moment: minus(solid.moment, gone.moment) };
+  return bodies;
 }
 
-type Round = Bore | ScrewSlot;
-const isRound = (f: Feature): f is Round => f.feature === "bore" || f.feature === "screw-slot";
+const isMoulding = (f: Feature): f is RoundOver | Cove =>
+  f.feature === "round-over" || f.feature === "cove";
+
+function planeCuts(feature: Feature, blank: Blank): readonly Cut[] {
+  if (feature.feature === "bore" || feature.feature === "screw-slot") return [];
+  return isMoulding(feature) ? planeCutsOf(feature, blank) : cutsOf(feature, blank);
+}
+
+function roundBulk(feature: Feature, blank: Blank): readonly Bulk[] {
+  if (feature.feature === "bore") return boreBulks(feature);
+  if (feature.feature === "screw-slot") return slotBulk(feature, blank.width);
+  return isMoulding(feature) ? [roundBulkOf(feature, blank)] : [];
+}
 
 function prismOf({ frame, outline, depth }: PrismCut): Convex {
   const base = outline.map(([x, y]) => outOf(frame, [x, y, 0]));
   return prism(base, turnedOut(frame, [0, 0, depth]));
 }
 
-/** A cylinder's volume by its middle line, which slanting ends leave as it is. */
-function boreBulk({ from, along, diameter, depth }: Bore): Bulk {
+/** A cylinder's volume by its middle line, which slanting ends leave as it is; and its countersink. */
+function boreBulks({ from, along, diameter, depth, sink }: Bore): readonly Bulk[] {
   const volume = (Math.PI / 4) * diameter ** 2 * depth;
-  return { volume, moment: times(plus(from, times(along, depth / 2)), volume) };
+  const hole = { volume, moment: times(plus(from, times(along, depth / 2)), volume) };
+  if (!sink) return [hole];
+  const [D, d, s] = [sink.diameter, diameter, sink.depth];
+  const cone = (Math.PI / 12) * s * (D ** 2 + D * d + d ** 2);
+  const middle = ((s / 4) * (D ** 2 + 2 * D * d + 3 * d ** 2)) / (D ** 2 + D * d + d ** 2);
+  const within = (Math.PI / 4) * d ** 2 * s;
+  const first = cone * middle - (within * s) / 2;
+  const more = cone - within;
+  return [hole, { volume: more, moment: plus(times(from, more), times(along, first)) }];
 }
 
 function slotBulk({ x, z, travel, diameter, headDiameter, headDepth }: ScrewSlot, width: number) {

@@ -1,4 +1,5 @@
-import { type Mm, mm } from "../units/index.ts";
+import type { Mm } from "../units/index.ts";
+import type { JointCutters, LeafHinge } from "./leaf-hardware.ts";
 
 /** What this shop has and how it works, so far as a piece needs it. Lengths in millimetres. */
 export type Shop = {
@@ -17,21 +18,30 @@ export type Shop = {
   readonly widthClearance: Mm;
   /** mortise deeper than its tenon is long [mm] */
   readonly depthClearance: Mm;
-};
-
-/**
- * An invented small shop, which stands in until the maker's own is written down. Allowances and
- * clearances: common practice, no source.
- */
-export const demoShop: Shop = {
-  name: "Demo shop: one bench, one bay",
-  isDemo: true,
-  chisels: [6, 1 / 4, 8, 5 / 16, 3 / 8, 10, 12, 1 / 2, 16, 5 / 8]
-    .map((size) => mm(size < 1 ? size * 25.4 : size))
-    .sort((a, b) => a - b),
-  extraLength: mm(25),
-  extraWidth: mm(6),
-  cheekClearance: mm(0.1),
-  widthClearance: mm(0.5),
-  depthClearance: mm(1.5),
+  /** pairs of cutters for rule joints */
+  readonly jointCutters: readonly JointCutters[];
+  /** hinges for leaves */
+  readonly leafHinges: readonly LeafHinge[];
+  /** cut of the saw that frees the ends of an arm [mm] */
+  readonly armKerf: Mm;
+  /** cut of the saw that rips [mm] */
+  readonly ripKerf: Mm;
+  /** thicknesses of washers at hand, each as often as wanted [mm] */
+  readonly washers: readonly Mm[];
+  /** shank of the screw that an arm turns on [mm] */
+  readonly pivotScrew: Mm;
+  /** the hole it turns in [mm] */
+  readonly pivotHole: Mm;
+  /** of its countersunk head [mm] */
+  readonly pivotHead: Mm;
+  /** of its length [mm] */
+  readonly pivotLength: Mm;
+  /** how far a pin usually comes out off its place: one standard deviation [mm] */
+  readonly pinError: Mm;
+  /** the same for the leaf's set-out [mm] */
+  readonly setOutError: Mm;
+  /** the same for a moulding's radius [mm] */
+  readonly cutterError: Mm;
+  /** the same for a planed thickness [mm] */
+  readonly thicknessError: Mm;
 };

@@ -25,6 +25,7 @@ export {
 } from "./movement.ts";
 export { handbook } from "./sources.ts";
 export { allSpecies, type Species, speciesNamed } from "./species.ts";
+export { stiffnessAcross } from "./stiffness-across.ts";
 export {
   modulusAlong,
   modulusByShare,

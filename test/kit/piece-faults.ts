@@ -57,6 +57,19 @@ function blankFaults(part: Part): readonly string[] {
         return f.run > 0 && f.run < length;
       case "rebate":
         return f.length > 0 && f.length < length && f.depth > 0 && f.depth < thickness;
+      case "round-over":
+        return f.radius < width && f.fillet + f.radius < thickness && f.bevel >= 0;
+      case "cove":
+        return f.radius < width && f.lip > 0 && f.lip < thickness;
+      case "hinge-recess":
+      case "knuckle-groove":
+        return (
+          f.x.every((x) => isIn(x, length)) &&
+          f.y.every((y) => isIn(y, width)) &&
+          f.depth < thickness - SAME
+        );
+      case "arm-cut":
+        return [...f.show, ...f.back].every((x) => isIn(x, length)) && f.depth < width - SAME;
     }
   };
   const faults = part.features.filter((f) => !isWithin(f)).map(({ key }) => key);

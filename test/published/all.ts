@@ -1,5 +1,6 @@
 import { bendingChecks } from "./bending.ts";
 import { boardChecks } from "./boards.ts";
+import { borneLeafChecks } from "./borne-leaves.ts";
 import type { Check } from "./check.ts";
 import { cupChecks } from "./cup.ts";
 import { emcChecks } from "./emc.ts";
@@ -34,4 +35,5 @@ export const allChecks: readonly Check[] = [
   ...leafChecks,
   ...pinPlaceChecks,
   ...leafArmChecks,
+  ...borneLeafChecks,
 ];

@@ -47,6 +47,11 @@ const hangingChecks = [
     ["inside", "under face inside the fillet", (r) => hangsInside(jointOf(r)).value],
     ["floor", "over the floor", (r) => floorClearance(jointOf(r), at(r, "H"), at(r, "W")).value],
     ["drift", "edge further in than plumb", (r) => drift(r).value],
+    [
+      "within",
+      "edge inside the fillet, hanging free",
+      (r) => -room({ ...r, v: "0" }, drift(r).value),
+    ],
     ["plumb", "room beside it, plumb", (r) => room(r, mm(0))],
     ["free", "room beside it, hanging free", (r) => room(r, drift(r).value)],
   ]),

@@ -79,6 +79,10 @@ export const sources = {
     "Rule joints, hanging leaves and swing arms: closed forms, each checked with exact polygons, by other programs",
     "independent computation",
   ),
+  "borne leaf cases": value(
+    "Leaves on a hinge and arms: closed forms, checked by integrating the beam, by other programs",
+    "independent computation",
+  ),
   "drop leaf sums": value(
     "Fillet, moved pin and floor under a drop leaf, worked on paper apart from this code",
     "textbook",

@@ -4,6 +4,7 @@ import {
   modulusAlong,
   modulusByShare,
   speciesNamed,
+  stiffnessAcross,
   strengthAt,
   strengthAtAngle,
   strengthByTrend,
@@ -43,6 +44,12 @@ const hankinson = series(AREA, "eq 8-16 by hand");
 const atAngle = (angle: number) => strengthAtAngle(mpa(100), mpa(20), deg(angle)).value;
 const textbook = series(AREA, "textbook");
 
+/** Stiffness across the grain as a share of the printed one in bending. */
+function across(key: string, sawn: "flat" | "rift" | "quarter"): number {
+  const species = speciesNamed(key);
+  return stiffnessAcross(species, sawn).value / species.stiffness.value;
+}
+
 export const strengthChecks: readonly Check[] = [
   // Printed to the hundred.
   example("white ash, bending strength at 8 %", "119 500", "kPa", () => ash(8), within(50)),
@@ -68,6 +75,21 @@ export const strengthChecks: readonly Check[] = [
     if (!ratios?.E_T) throw new Error("white ash has lost its ratios");
     return modulusByShare(mpa(10000), ratios.E_T).value;
   }),
+  textbook(
+    "black cherry flatsawn, across the grain over in bending: 1.1·0.086",
+    "0.0946",
+    "1",
+    () => across("cherry-black", "flat"),
+  ),
+  textbook("black cherry quartersawn: 1.1·0.197", "0.2167", "1", () =>
+    across("cherry-black", "quarter"),
+  ),
+  textbook(
+    "yellow-poplar rift, rings at 45°, 1.1 times a share of",
+    "0.036446",
+    "1",
+    () => across("yellow-poplar", "rift") / 1.1,
+  ),
   hankinson("100 along, 20 across, at 0°: 100", "100", "N/mm²", () => atAngle(0), exact),
   hankinson("100 along, 20 across, at 90°: 20", "20", "N/mm²", () => atAngle(90), exact),
   hankinson("100 along, 20 across, at 30°: 2000 / 40", "50", "N/mm²", () => atAngle(30), exact),

@@ -7,7 +7,7 @@ import {
   tippingPush,
 } from "../../src/mechanics/index.ts";
 import { kg, mm } from "../../src/units/index.ts";
-import { type Check, exact, halfDigit, series, share } from "./check.ts";
+import { type Check, exact, halfDigit, series, share, within } from "./check.ts";
 
 const AREA = "Tipping";
 const reference = series(AREA, "turning cases");
@@ -30,13 +30,25 @@ type Case = readonly [
   load: Spot,
   forceN: string,
   leaningKg: string,
+  backMm: string,
+  outMm: string,
 ];
 
 const cases: readonly Case[] = [
-  ["both leaves up, load at a leaf's edge", [], 18, 0, [470, 0], "119.82", "12.214"],
-  ["both leaves down, load at the fixed edge", [], 18, 0, [195, 0], "6710", "684"],
-  ["one leaf up, load at its corner", [], 18, 22, [470, 450], "105.95", "10.8"],
-  ["gate open, load mid edge", [[436, 0]], 20, 37.8, [470, 0], "2297.8", "234.24"],
+  ["both leaves up, load at a leaf's edge", [], 18, 0, [470, 0], "119.82", "12.214", "190", "280"],
+  ["both leaves down, load at the fixed edge", [], 18, 0, [195, 0], "6710", "684", "190", "5"],
+  ["one leaf up, load at its corner", [], 18, 22, [470, 450], "105.95", "10.8", "168", "280"],
+  [
+    "gate open, load mid edge",
+    [[436, 0]],
+    20,
+    37.8,
+    [470, 0],
+    "2297.8",
+    "234.24",
+    "345.63",
+    "29.512",
+  ],
   [
     "two gates open, load at the leaf's corner",
     [
@@ -48,24 +60,36 @@ const cases: readonly Case[] = [
     [470, 400],
     "658.9",
     "67.166",
+    "430.88",
+    "141.13",
   ],
-  ["one heavy leaf up", [], 24, 54.25, [640, 0], "71.024", "7.24"],
+  ["one heavy leaf up", [], 24, 54.25, [640, 0], "71.024", "7.24", "135.75", "450"],
 ];
 
 const at = ([x, y]: Spot): PlanPoint => ({ x: mm(x), y: mm(y) });
 
+/** The centre of gravity is printed to a hundredth, and so is the arm reckoned from it. */
+const TWICE_ROUNDED = within(0.01);
+
 /** The cases were worked with 9.81 m/s²; in kilograms leaning no gravity enters. */
-const reckoned = cases.flatMap(([says, gates, massKg, centreX, load, forceN, leaningKg]) => {
-  const tips = () =>
-    tippingLoadAt(
-      { feet: [...FEET, ...gates].map(at), mass: kg(massKg), centre: at([centreX, 0]) },
-      at(load),
-    )?.value ?? Number.NaN;
-  return [
-    reference(`${says}: load`, forceN, "N", tips, share(0.005)),
-    reference(`${says}: leaning`, leaningKg, "kg", () => tips() / 9.80665, halfDigit),
-  ];
-});
+const reckoned = cases.flatMap(
+  ([says, gates, massKg, centreX, load, forceN, leaningKg, backMm, outMm]) => {
+    const tips = () =>
+      tippingLoadAt(
+        { feet: [...FEET, ...gates].map(at), mass: kg(massKg), centre: at([centreX, 0]) },
+        at(load),
+      );
+    const force = () => tips()?.value ?? Number.NaN;
+    /** From the foot line that gives way, as its formula names them. */
+    const arm = (name: "a" | "b") => () => tips()?.inputs[name]?.value ?? Number.NaN;
+    return [
+      reference(`${says}: load`, forceN, "N", force, share(0.005)),
+      reference(`${says}: leaning`, leaningKg, "kg", () => force() / 9.80665, halfDigit),
+      reference(`${says}: arm back`, backMm, "mm", arm("a"), TWICE_ROUNDED),
+      reference(`${says}: arm out`, outMm, "mm", arm("b"), TWICE_ROUNDED),
+    ];
+  },
+);
 
 /** Fixed table 38 kg on feet at ±300 mm; leaf 5.5 kg, its middle 650 mm out; load 550 mm past. */
 function raisedLeaf(hanging: number): number {

@@ -1,14 +1,18 @@
 import fc from "fast-check";
+import { frameOf } from "../../src/geometry/index.ts";
 import * as joinery from "../../src/joinery/index.ts";
 import * as making from "../../src/making/index.ts";
 import * as mechanics from "../../src/mechanics/index.ts";
 import * as motion from "../../src/motion/index.ts";
+import { hingeMountings, type LeafJoint } from "../../src/piece/index.ts";
+import { demoShop } from "../../src/shop/index.ts";
 import * as stock from "../../src/stock/index.ts";
 import {
   coverage,
   cubicM,
   deg,
   kgPerM3,
+  type Mm,
   mcPct,
   mm,
   mm4,
@@ -20,7 +24,7 @@ import {
   squareM,
 } from "../../src/units/index.ts";
 import * as wood from "../../src/wood/index.ts";
-import { isWorked, Problem, type Worked } from "../../src/worked/index.ts";
+import { isWorked, type Known, Problem, type Worked } from "../../src/worked/index.ts";
 import { anyJoint } from "../kit/rule-joints.ts";
 import { between, some } from "../kit/sizes.ts";
 
@@ -87,6 +91,22 @@ const arm = fc.record<motion.SwingArm>({
   offset: between(-5, 5).map(mm),
   angle: between(0, 50).map(deg),
 });
+const hungLeaf = fc
+  .record({ joint, width: between(90, 500).map(mm), isRule: fc.boolean() })
+  .map(({ joint: section, width, isRule }): LeafJoint => {
+    const of = (size: Known<Mm>) => (typeof size === "object" ? size.value : size);
+    const { radius, cove, crownGap, bevel, thickness, centreHeight, setOut, pinOut } = section;
+    const [hinge] = demoShop.leafHinges;
+    if (!hinge) throw new Error("the demo shop has no hinge");
+    const fillet = mm(of(thickness) - of(radius) - of(centreHeight));
+    return {
+      ...{ top: "top", leaf: "leaf", motion: "motion", hinge, mounting: "let in", hinges: [] },
+      section: frameOf([0, 0, 0], [1, 0, 0], [0, 1, 0]),
+      ...(isRule ? { rule: { radius, cove, fillet, crownGap, bevel, cutters: "a pair" } } : {}),
+      ...{ thickness, setOut, pinOut, leafWidth: width },
+      pinHeight: mm(of(centreHeight) + of(section.pinUp)),
+    };
+  });
 const armEnd = fc.constantFrom(...motion.armEnds);
 const hingeScrews = fc.record({ short: between(5, 40).map(mm), long: between(20, 80).map(mm) });
 const swellsBy = between(0.0005, 0.006).map(perPct);
@@ -125,6 +145,11 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     ),
     modulusAlong: calls(wood.modulusAlong, modulus),
     modulusByShare: calls(wood.modulusByShare, modulus, some.share),
+    stiffnessAcross: calls(
+      wood.stiffnessAcross,
+      species,
+      fc.constantFrom("flat" as const, "rift" as const, "quarter" as const),
+    ),
     strengthAt: calls(wood.strengthAt, strength, strength, turning, moisture),
     strengthAtAngle: calls(wood.strengthAtAngle, strength, strength, angle),
     strengthByTrend: calls(
@@ -147,6 +172,19 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     edgeReach: calls(mechanics.edgeReach, length, length, length),
     footHolding: calls(mechanics.footHolding, length, length),
     droopOfArm: calls(mechanics.droopOfArm, load, length, modulus, section4),
+    edgeDrop: calls(mechanics.edgeDrop, small, length, length),
+    edgeSagUnderPoint: calls(mechanics.edgeSagUnderPoint, load, length, length, modulus, section4),
+    edgeSagUnderSpread: calls(
+      mechanics.edgeSagUnderSpread,
+      perLength,
+      length,
+      length,
+      modulus,
+      section4,
+    ),
+    hingeReaction: calls(mechanics.hingeReaction, perLength, load, length, length),
+    loadOnSupport: calls(mechanics.loadOnSupport, perLength, load, length, length),
+    loadPerArm: calls(mechanics.loadPerArm, load, pieces),
     momentUnderPoint: calls(mechanics.momentUnderPoint, load, length),
     momentUnderSpread: calls(mechanics.momentUnderSpread, perLength, length),
     sagInTheLongRun: calls(mechanics.sagInTheLongRun, length, some.share),
@@ -217,10 +255,11 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     outerFaceDepth: calls(motion.outerFaceDepth, small, small),
     outOfLine: calls(motion.outOfLine, length, angle),
     pinAboveCentre: calls(motion.pinAboveCentre, small, small),
-    pinHeight: calls(motion.pinHeight, small, small, fc.constantFrom(...motion.hingeMountings)),
+    pinHeight: calls(motion.pinHeight, small, small, fc.constantFrom(...hingeMountings)),
     plateRecess: calls(motion.plateRecess, small, small),
     radialClearance: calls(motion.radialClearance, length, length),
     reachBeyondRail: calls(motion.reachBeyondRail, arm),
+    hangsAt: calls(motion.hangsAt, hungLeaf),
     restAngle: calls(motion.restAngle, joint, between(50, 500).map(mm)),
     rubStarts: calls(motion.rubStarts, joint),
     safeRadius: calls(motion.safeRadius, joint),

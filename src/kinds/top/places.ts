@@ -24,24 +24,56 @@ export type Place = {
   readonly move: Worked<Mm>;
 };
 
+/** Stretches along rails that nothing may be fastened in: from and to, from the left shoulder [mm]. */
+export type Kept = Readonly<Record<Side, readonly (readonly [from: number, to: number])[]>>;
+
+/** What is kept clear of fastenings. */
+export type Clear = {
+  /** of each rail's ends [mm] */
+  readonly ends: Mm;
+  readonly kept: Kept;
+  /** half of a fastening's own size along the rail [mm] */
+  readonly half: Mm;
+};
+
+/** What of a rail is left for fastenings: its length less its ends and what is kept clear. */
+function freeOf(between: Mm, side: Side, { ends, kept, half }: Clear) {
+  let free: readonly (readonly [from: number, to: number])[] = [[ends, between - ends]];
+  for (const [from, to] of kept[side]) {
+    free = free.flatMap(([a, b]) => [
+      ...(a < Math.min(b, from - half) ? [[a, Math.min(b, from - half)] as const] : []),
+      ...(Math.max(a, to + half) < b ? [[Math.max(a, to + half), b] as const] : []),
+    ]);
+  }
+  return free;
+}
+
+/** Fastenings along a rail; without anything kept clear, the rail is one stretch. */
+function spotsOn(side: Side, between: Mm, clear: Clear): readonly Mm[] {
+  const isEnd = side === "left" || side === "right";
+  if (clear.kept[side].length === 0) return fasteningPlaces(between, clear.ends, MOST_APART, isEnd);
+  return freeOf(between, side, clear).flatMap(([from, to]) =>
+    fasteningPlaces(mm(to - from), mm(0), MOST_APART, false).map((spot) => mm(from + spot)),
+  );
+}
+
 /**
  * Where the top is held: along each rail, the middles of the ends fast, all else free to move.
  *
  * @param coefficient  of the top, across its width [per % MC]
- * @param fromEnds  of a rail, kept clear [mm]
  */
 export function placesOf(
   asked: FrameAsked,
   legs: Legs,
   rails: Rails,
   coefficient: Worked<PerPct>,
-  fromEnds: Mm,
+  clear: Clear,
   { seasons }: Making,
 ): readonly Place[] {
   return (["front", "right", "back", "left"] as const).flatMap((side) => {
     const { between, thickness } = rails[side];
     const isEnd = side === "left" || side === "right";
-    const spots = fasteningPlaces(between, fromEnds, MOST_APART, isEnd);
+    const spots = spotsOn(side, between, clear);
     const half = (isEnd ? asked.length : asked.width) / 2;
     const middle = plus(times(outward[side], half - asked.setback - thickness / 2), [
       0,

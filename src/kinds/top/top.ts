@@ -34,7 +34,7 @@ export const topCoefficient = (sawn: Sawn, { radial, tangential }: Species): Wor
 const pithOff = (i: number) => 70 + 17 * ((i * 7) % 5);
 
 /** Equal strips, none wider than the widest, with rings as each is sawn and turned. */
-function stripsOf({ width, thickness, widest, sawn, hearts }: TopAsked): readonly Strip[] {
+export function stripsOf({ width, thickness, widest, sawn, hearts }: TopAsked): readonly Strip[] {
   const count = Math.max(1, Math.ceil((width - 1e-6) / widest));
   const each = width / count;
   return Array.from({ length: count }, (_, i): Strip => {
@@ -53,15 +53,10 @@ function stripsOf({ width, thickness, widest, sawn, hearts }: TopAsked): readonl
   });
 }
 
-/**
- * The top as a part, the frame's middle under its own.
- *
- * @param asked  its settled sizes
- * @param underside  above the floor [mm]
- */
+/** The top as a part. */
 export function topPart(
   asked: TopAsked,
-  underside: Mm,
+  pose: Frame,
   features: readonly Feature[],
   assembly: Key,
 ): Unmarked {
@@ -73,7 +68,7 @@ export function topPart(
     blank: { length, width, thickness },
     features,
     isMirrored: false,
-    pose: topFrame(length, width, underside),
+    pose,
     reference: { face: "show", edge: "lower" },
     shows: ["show", "left", "right", "lower", "upper"],
     sawn,

@@ -1,5 +1,6 @@
 import type { RuleJoint, Tightest, ToleranceStudy } from "../../motion/index.ts";
-import { type hingeMountings, lipThickness, pinHeight } from "../../motion/index.ts";
+import { lipThickness, pinHeight } from "../../motion/index.ts";
+import type { HingeMounting } from "../../piece/index.ts";
 import type { McPct, Mm } from "../../units/index.ts";
 import type { Finding, Given, Worked } from "../../worked/index.ts";
 import type { Show } from "../topic.ts";
@@ -15,7 +16,7 @@ type Judged = {
   readonly study: ToleranceStudy;
   readonly hinge: Given<Mm>;
   readonly plate: Given<Mm>;
-  readonly mounting: (typeof hingeMountings)[number];
+  readonly mounting: HingeMounting;
   readonly to: Given<McPct>;
 };
 

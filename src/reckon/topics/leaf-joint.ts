@@ -6,7 +6,6 @@ import {
   filletDepth,
   firstContact,
   gapFromAbove,
-  hingeMountings,
   lipOverlap,
   lipThickness,
   lowerEdgeClearance,
@@ -21,6 +20,7 @@ import {
   tightestPlace,
   toleranceStudy,
 } from "../../motion/index.ts";
+import { type HingeMounting, hingeMountings } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import { type Given, Problem, type Worked } from "../../worked/index.ts";
 import { MOVEMENT_SPREAD, withBoardSpread } from "../spread.ts";
@@ -158,7 +158,7 @@ type Sizes = {
   readonly thickness: Given<Mm>;
   readonly radius: Given<Mm>;
   readonly hinge: Given<Mm>;
-  readonly mounting: (typeof hingeMountings)[number];
+  readonly mounting: HingeMounting;
   readonly plate: Given<Mm>;
   readonly fillet: Given<Mm> | undefined;
   readonly cove: Given<Mm> | undefined;

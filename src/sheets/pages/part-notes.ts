@@ -42,18 +42,36 @@ function noteOf(feature: Feature, blank: Part["blank"], sized: (length: Mm) => s
     case "taper":
       return `tapered on ${sideNames[feature.face]}: ${sized(feature.depth)} off at the right end.`;
     case "bevel":
-      return `an end sawn aslant, the show face shorter by ${sized(feature.run)}.`;
+      return `an end sawn aslant, ${sideNames[feature.shorter ?? "show"]} shorter by ${sized(feature.run)}.`;
     case "rebate":
       return `rebate at the ${feature.end} end in ${sideNames[feature.face]}: ${sized(feature.length)} long, ${sized(feature.depth)} deep.`;
     case "bore":
-      return `hole Ø ${sized(feature.diameter)}, ${feature.isThrough ? "through" : `${sized(feature.depth)} deep`}.`;
+      return `hole Ø ${sized(feature.diameter)}, ${feature.isThrough ? "through" : `${sized(feature.depth)} deep`}${sinkNote(feature.sink, sized)}.`;
     case "screw-slot": {
       const { diameter, travel, headDiameter, headDepth, runs } = feature;
       const way = runs === "along" ? "along the grain" : "through the thickness";
       return `screw slot through the width: ${sized(diameter)} wide, ${sized(mm(diameter + travel))} long ${way}; from the lower edge ${sized(headDiameter)} wide and ${sized(mm(headDiameter + travel))} long, ${sized(headDepth)} deep, leaving ${sized(mm(blank.width - headDepth))}.`;
     }
+    case "round-over": {
+      const { edge, fillet, radius, bevel } = feature;
+      const off = bevel > 0 ? `; its lower corner bevelled by ${sized(bevel)}` : "";
+      return `rule joint’s round-over along ${sideNames[edge]}: step ${sized(fillet)}, radius ${sized(radius)}${off}.`;
+    }
+    case "cove":
+      return `rule joint’s cove along ${sideNames[feature.edge]}: radius ${sized(feature.radius)}, lip ${sized(feature.lip)} thick.`;
+    case "hinge-recess":
+      return `bed for a hinge’s plate in the back: ${size(feature.x)} by ${size(feature.y)}, ${sized(feature.depth)} deep.`;
+    case "knuckle-groove":
+      return `groove for a hinge’s barrel in the back: ${size(feature.x)} by ${size(feature.y)}, ${sized(feature.depth)} deep.`;
+    case "arm-cut":
+      return `opening for a swing arm from the upper edge: ${size(feature.show)} long at the show face, ${sized(feature.depth)} deep.`;
   }
 }
+
+const sinkNote = (
+  sink: { readonly diameter: Mm; readonly depth: Mm } | undefined,
+  sized: (length: Mm) => string,
+): string => (sink ? `, countersunk to Ø ${sized(sink.diameter)}` : "");
 
 const haunchNote = (haunch: Haunch | undefined, sized: (length: Mm) => string): string =>
   haunch ? `; ${haunch.isSloped ? "sloped" : "square"} haunch of ${sized(haunch.length)}` : "";

@@ -25,6 +25,11 @@ function mouthOf(feature: Feature): Exclude<Face, "left" | "right"> | undefined 
       if (Math.abs(z) >= Math.abs(y)) return z > 0 ? "back" : "show";
       return y > 0 ? "lower" : "upper";
     }
+    case "hinge-recess":
+    case "knuckle-groove":
+      return "back";
+    case "arm-cut":
+      return "upper";
     default:
       return undefined;
   }

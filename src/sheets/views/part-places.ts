@@ -36,6 +36,14 @@ export function alongOf(feature: Feature, { blank }: Part): readonly Along[] {
       return [{ view: Math.abs(feature.along[1]) > 0.5 ? "edge" : "face", x: feature.from[0] }];
     case "screw-slot":
       return [{ view: "edge", x: feature.x }];
+    case "hinge-recess":
+    case "knuckle-groove":
+      return feature.x.map((x) => ({ view: "face", x }));
+    case "arm-cut":
+      return [...feature.show, ...feature.back].map((x) => ({ view: "edge", x }));
+    case "round-over":
+    case "cove":
+      return [];
   }
 }
 
@@ -69,8 +77,15 @@ export function acrossOf(feature: Feature, { blank }: Part): readonly Across[] {
     }
     case "screw-slot":
       return [{ view: "edge", place: feature.z, x: feature.x }];
+    case "hinge-recess":
+    case "knuckle-groove":
+      return feature.y.map((place) => ({ view: "face", place, x: feature.x[0] }));
+    case "arm-cut":
+      return [{ view: "face", place: blank.width - feature.depth, x: feature.show[0] }];
     case "taper":
     case "bevel":
+    case "round-over":
+    case "cove":
       return [];
   }
 }

@@ -160,6 +160,8 @@ const roleNames: Readonly<Record<Part["role"], readonly [one: string, many: stri
   leg: ["leg", "legs"],
   rail: ["rail", "rails"],
   top: ["top", "tops"],
+  leaf: ["leaf", "leaves"],
+  arm: ["arm", "arms"],
   "corner-block": ["corner block", "corner blocks"],
   button: ["button", "buttons"],
 };

@@ -13,6 +13,8 @@ const goes: Readonly<Record<DrawnPart["role"], { readonly out: number; readonly 
   "corner-block": { out: 0.4, up: 0 },
   button: { out: 0.35, up: 0.5 },
   top: { out: 0, up: 1 },
+  leaf: { out: 1, up: 1 },
+  arm: { out: 1, up: 0.5 },
 };
 
 /** A step is this share of the piece's longer side in plan, but never less than a long tenon shows. */

@@ -1,8 +1,9 @@
-import type { FrameAsked } from "../frame/frame.ts";
 import type { Making } from "../kind.ts";
 import { SLACK } from "../slack.ts";
 import { BUTTON_THICK } from "../top/buttons.ts";
+import type { Fastening } from "../top/held.ts";
 import { NECK } from "../top/screws.ts";
+import type { FrameAsked } from "./frame.ts";
 
 /** Least between two legs, so that a rail has wood between its joints [mm]. */
 export const LEAST_BETWEEN = 150;
@@ -16,7 +17,7 @@ export type Sizes = {
   readonly width: number;
   /** [mm] */
   readonly height: number;
-  readonly fastening: "screws in slots" | "buttons";
+  readonly fastening: Fastening;
 };
 
 /** Sizes that leave no room for each other, before any joint is laid out. */

@@ -1,11 +1,11 @@
 import type { TenonFit } from "../../joinery/index.ts";
 import type { Key } from "../../piece/index.ts";
-import { corners, railsAt, type Side, wayOf } from "../frame/corner.ts";
-import type { Fits, FrameAsked, Legs, Rails } from "../frame/frame.ts";
-import { longestTenon } from "../frame/sizes.ts";
 import type { Bound, Making, Refused } from "../kind.ts";
 import { SLACK } from "../slack.ts";
+import { corners, railsAt, type Side, wayOf } from "./corner.ts";
+import type { Fits, FrameAsked, Legs, Rails } from "./frame.ts";
 import { LEAST_BETWEEN, type Sizes } from "./refuse-sizes.ts";
+import { longestTenon } from "./sizes.ts";
 
 /** Least wood outside a mortise, and behind it [mm]. */
 const LEAST_WALL = 3;
