@@ -1,8 +1,12 @@
 import type { Piece, Weighing } from "../piece/index.ts";
 import type { Finding } from "../worked/index.ts";
+import { armsBear } from "./arm-bears.ts";
+import { armsTurn } from "./arm-turns.ts";
 import { cutKept, straysKept } from "./cut-kept.ts";
 import { fitsTogether } from "./fits.ts";
 import { kneeRoom } from "./knees.ts";
+import { leavesHang } from "./leaf-hangs.ts";
+import { leavesSag } from "./leaf-sags.ts";
 import { looseTenons, outerWalls, wideTenons } from "./mortises.ts";
 import { seasonRoom, topThroughYear } from "./season-room.ts";
 import { standsFirm } from "./stands-firm.ts";
@@ -29,6 +33,10 @@ export const checkPiece = (piece: Piece, weighing: Weighing): readonly Finding[]
     ...seasonRoom(piece),
     ...topThroughYear(piece),
     ...kneeRoom(piece),
+    ...armsTurn(piece),
+    ...armsBear(piece),
+    ...leavesHang(piece),
+    ...leavesSag(piece, weighing),
     ...standsFirm(piece, weighing),
     ...straysKept(piece),
-  ].sort((a, b) => order[a.verdict] - order[b.verdict]);
+  ].sort((a, b) => order[a.verdict] - order[b.verdict] || (b.severity ?? 0) - (a.severity ?? 0));

@@ -1,8 +1,26 @@
-import { outOf, type PlanPoint, type Vec3 } from "../geometry/index.ts";
+import { frameOf, outOf, type PlanPoint, plus, times, type Vec3 } from "../geometry/index.ts";
 import { FIRM_LEAN, LIGHT_LEAN, tippingLoadAt } from "../mechanics/index.ts";
-import { mirrored, type Part, type Piece, type Weighing } from "../piece/index.ts";
-import { mm } from "../units/index.ts";
-import { cite, type Finding, Problem, published, type Worked } from "../worked/index.ts";
+import {
+  mirrored,
+  type Part,
+  type Piece,
+  posedAt,
+  type State,
+  statesOf,
+  type Weighing,
+} from "../piece/index.ts";
+import { type Kg, kg, mm, type N, ratio, STANDARD_GRAVITY } from "../units/index.ts";
+import {
+  cite,
+  derived,
+  type Finding,
+  given,
+  Problem,
+  published,
+  type Worked,
+  work,
+} from "../worked/index.ts";
+import { told } from "./told.ts";
 
 /** How far in from the top's edge the load stands [mm]. */
 const INSET = 50;
@@ -34,64 +52,141 @@ function footOf(part: Part): readonly PlanPoint[] {
   });
 }
 
-/** The load that tips the piece when somebody presses on the middle of an edge of its top. */
-export function standsFirm({ parts }: Piece, { mass, centre }: Weighing): readonly Finding[] {
-  const top = parts.find((part) => part.role === "top");
-  const feet = parts.filter((part) => part.role === "leg").flatMap(footOf);
-  if (!top || feet.length < 3) return [];
-  const [halfX, halfY] = [top.blank.length / 2 - INSET, top.blank.width / 2 - INSET];
-  const places = [
-    { x: mm(0), y: mm(-halfY) },
-    { x: mm(0), y: mm(halfY) },
-    { x: mm(-halfX), y: mm(0) },
-    { x: mm(halfX), y: mm(0) },
-  ];
-  const stance = { feet, mass, centre: { x: mm(centre[0]), y: mm(centre[1]) } };
+/** The load that tips the piece, in every way that it stands: pressed on an edge or a corner of what lies level. */
+export function standsFirm(piece: Piece, weighing: Weighing): readonly Finding[] {
+  const feet = piece.parts.filter((part) => part.role === "leg").flatMap(footOf);
+  if (feet.length < 3) return [];
+  return statesOf(piece.motions).map((state) => inState(piece, weighing, feet, state));
+}
+
+function inState(
+  piece: Piece,
+  weighing: Weighing,
+  feet: readonly PlanPoint[],
+  state: State,
+): Finding {
+  const { motions, parts } = piece;
+  const isUp = ({ key }: Part) =>
+    motions.every(({ carries, key: motion }) => !carries.includes(key) || !state.turns[motion]);
+  const boards = parts.filter(
+    (part) => part.role === "top" || (part.role === "leaf" && isUp(part)),
+  );
+  const raised = boards.filter((part) => part.role === "leaf");
+  const said: Said = {
+    id: motions.length === 0 ? "stands/edge" : `stands/${state.key}`,
+    when: motions.length === 0 ? "" : `${capital(state.says)}: `,
+    lights: raised.map(({ key }) => key),
+    heaviest: Math.max(0, ...raised.map(({ key }) => weighing.parts[key]?.mass.value ?? 0)),
+  };
+  const centre = centreIn(piece, weighing, state);
+  const stance = { feet, mass: weighing.mass, centre };
   try {
-    const loads = places.flatMap((place) => tippingLoadAt(stance, place) ?? []);
-    return [judged(loads.sort((a, b) => a.value - b.value)[0])];
+    const loads = placesOn(boards).flatMap((place) => tippingLoadAt(stance, place) ?? []);
+    return judged(loads.sort((a, b) => a.value - b.value)[0], said);
   } catch (problem) {
     if (!(problem instanceof Problem)) throw problem;
-    const says = "Its centre of gravity lies outside its feet: it falls by itself.";
-    return [finding("fails", says, undefined)];
+    const says = "its centre of gravity lies outside its feet, and it falls by itself.";
+    return finding("fails", says, undefined, { ...said, severity: 9 });
   }
 }
 
+/** Middles of the edges and corners of what lies level, as far in from them as the load stands. */
+function placesOn(boards: readonly Part[]): readonly PlanPoint[] {
+  const corners = boards.flatMap(({ blank, pose }) =>
+    [0, blank.length].flatMap((x) => [0, blank.width].map((y) => outOf(pose, [x, y, 0]))),
+  );
+  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+  const [west, east] = [Math.min(...xs) + INSET, Math.max(...xs) - INSET];
+  const [south, north] = [Math.min(...ys) + INSET, Math.max(...ys) - INSET];
+  return [west, (west + east) / 2, east].flatMap((x) =>
+    [south, (south + north) / 2, north].map((y) => ({ x: mm(x), y: mm(y) })),
+  );
+}
+
+/** Where the weight lies when leaves hang and arms are out. */
+function centreIn({ motions }: Piece, { parts, mass }: Weighing, { turns }: State): PlanPoint {
+  const middles = Object.entries(parts).map(([key, { centre }]) => ({
+    key,
+    pose: { ...STRAIGHT, origin: centre },
+  }));
+  const moments = posedAt(middles, motions, turns).map(({ key, pose }) =>
+    times(pose.origin, parts[key]?.mass.value ?? 0),
+  );
+  const [x, y] = moments.reduce(plus);
+  return { x: mm(x / mass.value), y: mm(y / mass.value) };
+}
+
+const STRAIGHT = frameOf([0, 0, 0], [1, 0, 0], [0, 1, 0]);
+
+type Said = {
+  readonly id: string;
+  /** which state it speaks of, before the rest */
+  readonly when: string;
+  readonly lights: readonly string[];
+  /** of the raised leaves, the heavier [kg] */
+  readonly heaviest: number;
+  readonly severity?: number;
+};
+
+/** A leaf that is let go of drops with more than its weight: less than this many times it tips too easily. */
+const TIMES_LEAF = 1.5;
+
 /** No force that must be borne was seen, and our own measure only sorts. */
-function judged(weakest: Worked | undefined): Finding {
+function judged(weakest: Worked<N> | undefined, said: Said): Finding {
   if (!weakest)
-    return finding("ok", "A load on any edge of the top lies within the feet.", undefined);
+    return finding("ok", "a load on any edge of the top lies within the feet.", undefined, said);
+  const lean = leaning(weakest);
   if (weakest.value >= FIRM_LEAN)
     return finding(
       "not-judged",
-      "Pressed on the edge it stands to a firm lean, by our own reckoning; what a standard asks for was not seen.",
-      weakest,
+      "pressed on the edge it stands to a firm lean, by our own reckoning; what a standard asks for was not seen.",
+      lean,
+      said,
     );
-  return weakest.value >= LIGHT_LEAN
-    ? finding("watch", "Pressed on the edge it tips under less than a firm lean.", weakest)
-    : finding(
-        "watch",
-        "A light lean on the edge tips it: less overhang, or more weight low down, would hold it.",
-        weakest,
-      );
+  const severity = FIRM_LEAN / weakest.value;
+  if (said.heaviest > 0 && lean.value < TIMES_LEAF * said.heaviest)
+    return finding(
+      "fails",
+      "little more than a leaf’s own weight on its edge tips it: a wider frame, narrower leaves, or more weight low down must hold it.",
+      lean,
+      { ...said, severity },
+    );
+  const says =
+    weakest.value >= LIGHT_LEAN
+      ? "pressed on the edge it tips under less than a firm lean, as tables with raised leaves often do."
+      : "a light lean on the edge tips it: less overhang, or more weight low down, would hold it.";
+  return finding("watch", says, lean, { ...said, severity });
 }
+
+/** A force as the mass of who leans: so a maker can try it with a scale. */
+const leaning = (load: Worked<N>): Worked<Kg> =>
+  work({
+    says: "leaning on the edge with so much tips it",
+    unit: "kg",
+    formula: "m = F/g",
+    inputs: { F: load, g: GRAVITY },
+    value: kg(load.value / STANDARD_GRAVITY),
+    source: derived("definition"),
+    notes: [`the load stands 50 mm in from the edge: ${cite(ISO)}`],
+  });
+
+const GRAVITY = given(
+  "standard gravity [m/s²]",
+  ratio(STANDARD_GRAVITY),
+  "1",
+  derived("standard gravity, by definition"),
+);
+
+const capital = (says: string): string => says.charAt(0).toUpperCase() + says.slice(1);
 
 const finding = (
   verdict: Finding["verdict"],
   says: string,
   worked: Worked | undefined,
-): Finding => ({
-  id: "stands/edge",
-  group: "Stands firm",
-  verdict,
-  says,
-  why: worked
-    ? [
-        {
-          ...worked,
-          notes: [...worked.notes, `the load stands 50 mm in from the edge: ${cite(ISO)}`],
-        },
-      ]
-    : [],
-  lights: [],
-});
+  { id, when, lights, severity = 0 }: Said,
+): Finding =>
+  told({
+    ...{ id, group: "Stands firm", verdict, severity, lights },
+    says: when === "" ? capital(says) : `${when}${says}`,
+    margin: worked,
+  });

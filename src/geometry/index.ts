@@ -1,4 +1,13 @@
 export { type Frame, frameOf, into, outOf, turnedOut } from "./frame.ts";
+export {
+  type Apart,
+  apart,
+  type Flat,
+  type Outline,
+  type Shadow,
+  shadowOf,
+  turnedOutline,
+} from "./outline.ts";
 export { convexHull, distanceInside, type PlanPoint } from "./plan.ts";
 export {
   type Bulk,

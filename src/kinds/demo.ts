@@ -1,10 +1,10 @@
 import type { PieceDocument } from "../piece/index.ts";
-import { kinds, newDocument } from "./kinds.ts";
+import { kindNamed, newDocument } from "./kinds.ts";
 
 /** Invented pieces for invented clients, to look round with; each says so. */
 export function demoPieces(): readonly PieceDocument[] {
-  const [plain] = kinds;
-  if (!plain) return [];
+  const [plain, dropLeaf] = [kindNamed("plain-table"), kindNamed("drop-leaf-table")];
+  const supper = newDocument(dropLeaf, "Quill Lane supper table", "inch");
   const breakfast = newDocument(plain, "Tallow Wharf breakfast table", "inch");
   const bench = newDocument(plain, "Potting table, Hallam allotment", "mm");
   return [
@@ -50,6 +50,26 @@ export function demoPieces(): readonly PieceDocument[] {
           length: '54"',
           width: '30"',
           height: '29 1/4"',
+        },
+      },
+    },
+    {
+      ...supper,
+      demo: true,
+      client: "Invented: the household at 9 Quill Lane",
+      note: "Stands folded against a wall on weekdays; both leaves up it seats six.",
+      timber: "black walnut",
+      assemblies: {
+        table: {
+          ...supper.assemblies.table,
+          kind: dropLeaf.name,
+          length: '44"',
+          width: '19"',
+          leaf: '11 1/2"',
+          height: '29 1/4"',
+          leg: '2"',
+          foot: '1 1/4"',
+          "arm-height": '1 1/2"',
         },
       },
     },

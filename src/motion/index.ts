@@ -57,6 +57,7 @@ export {
   lowerEdgeReach,
   rubStarts,
 } from "./lower-edge.ts";
+export { type Passing, passing, type Wood } from "./passing.ts";
 export {
   centreHeight,
   filletDepth,

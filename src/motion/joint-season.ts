@@ -1,6 +1,6 @@
 import { type McPct, type Mm, mcPct, mm, type PerPct, type Ratio } from "../units/index.ts";
 import { derived, given, type Known, known, type Worked, work } from "../worked/index.ts";
-import { leastOverSwing } from "./facing.ts";
+import { leastGap } from "./least-gap.ts";
 import { type RuleJoint, SECTION, type Sizes, sizesOf } from "./rule-joint.ts";
 
 /** How the steel holds the two members: only wood between the plates' screws works the joint. */
@@ -79,7 +79,7 @@ const MOST_STRAIN = 0.12;
 function bearableStrain(s: Sizes, short: number, long: number): number {
   const isFree = (strain: number) => {
     const then = strained(s, short, long, strain);
-    return then.g + then.trim >= -1e-6 && leastOverSwing(then).gap >= -1e-6;
+    return then.g + then.trim >= -1e-6 && leastGap(then) >= -1e-6;
   };
   if (!isFree(0)) return 0;
   let [free, bound] = [0, MOST_STRAIN];

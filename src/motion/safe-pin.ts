@@ -1,6 +1,7 @@
 import { type Deg, type Mm, mm } from "../units/index.ts";
 import { derived, given, type Worked, work } from "../worked/index.ts";
 import { leastOverSwing } from "./facing.ts";
+import { leastGap } from "./least-gap.ts";
 import { type RuleJoint, SECTION, type Sizes, sizesOf } from "./rule-joint.ts";
 
 /** How far out the pin's places are tried [mm]. */
@@ -26,8 +27,7 @@ const FOUND_TO = 1e-6;
 /** How far the pin may go one way before the leaf binds, from its planned place. */
 function reach(s: Sizes, radians: number, most: number, from = 0): number {
   const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
-  const binds = (r: number) =>
-    leastOverSwing({ ...s, dx: s.dx + r * cos, dy: s.dy + r * sin }).gap < -TOUCH;
+  const binds = (r: number) => leastGap({ ...s, dx: s.dx + r * cos, dy: s.dy + r * sin }) < -TOUCH;
   let bound = from;
   while (!binds(bound)) {
     if (bound >= most) return most;

@@ -1,7 +1,7 @@
 import { type Mm, mm, type Pct, pct } from "../units/index.ts";
 import { derived, given, type Worked, work } from "../worked/index.ts";
 import { seeded } from "./chance.ts";
-import { leastOverSwing } from "./facing.ts";
+import { leastGap } from "./least-gap.ts";
 import { type RuleJoint, type Sizes, sizesOf } from "./rule-joint.ts";
 
 /** What a shop gets wrong when it makes the joint, by name. */
@@ -60,12 +60,17 @@ function madeWith(s: Sizes, off: Errors): Sizes {
 }
 
 /** How little clearance is left; a leaf that cannot close for want of set-out has none. */
-const clearanceOf = (s: Sizes): number => Math.min(leastOverSwing(s).gap, s.g + s.trim);
+const clearanceOf = (s: Sizes): number => Math.min(leastGap(s), s.g + s.trim);
 
-const none = Object.fromEntries(setOutErrors.map((error) => [error, 0])) as Record<
-  SetOutError,
-  number
->;
+/** Errors of one joint, drawn in the order in which they are listed. */
+const drawn = (spreads: Spreads, bell: () => number): Errors => ({
+  "pin across": bell() * spreads["pin across"],
+  "pin height": bell() * spreads["pin height"],
+  "round-over": bell() * spreads["round-over"],
+  cove: bell() * spreads.cove,
+  thickness: bell() * spreads.thickness,
+  "set-out": bell() * spreads["set-out"],
+});
 
 /**
  * Makes the joint many times with errors drawn by chance, each bell-shaped with its own spread, and
@@ -85,12 +90,11 @@ export function toleranceStudy(
   const s = sizesOf(joint);
   const { bell } = seeded(seed);
   const made = Array.from({ length: trials }, () => {
-    const off = { ...none };
-    for (const error of setOutErrors) off[error] = bell() * spreads[error];
+    const off = drawn(spreads, bell);
     return { off, gap: clearanceOf(madeWith(s, off)) };
   });
   const bound = made.filter(({ gap }) => gap < -TOUCH);
-  const gaps = made.map(({ gap }) => gap).sort((a, b) => a - b);
+  const gaps = Float64Array.from(made, ({ gap }) => gap).sort();
   return {
     binding: shareOf(bound.length, trials),
     poorest: mm(gaps[Math.floor(trials / 20)] ?? clearanceOf(s)),

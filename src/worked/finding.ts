@@ -19,6 +19,8 @@ export type Finding = {
   readonly verdict: Verdict;
   readonly says: string;
   readonly margin?: Worked;
+  /** how far it is past its limit, in multiples of that; about 1 at the limit [1] */
+  readonly severity?: number;
   readonly why: readonly Worked[];
   /** keys of the parts, features and joints it speaks of */
   readonly lights: readonly string[];

@@ -14,7 +14,7 @@ export const asks = {
   ...topAsks,
   "top-thickness": size("thickness of top and leaves", 15, 40, "19 mm", '3/4"'),
   "end-overhang": size("top beyond the legs, at the ends", 0, 400, "60 mm", '2 1/2"'),
-  "side-overhang": size("fixed top beyond the legs, at the leaves", 0, 200, "16 mm", '5/8"'),
+  "side-overhang": size("fixed top beyond the legs, at the leaves", 0, 200, "22 mm", '7/8"'),
   joint: choice("leaf joint", ["rule joint", "square edges"], "rule joint"),
   cutters: thing("cutters of the leaf joint", "jointCutters", "1/2 in pair"),
   "set-out": size("leaf set out at the edge", 0, 3, "0.4 mm", '1/64"'),
