@@ -1,13 +1,16 @@
-import { reckon, type Topic, topicNamed, topics } from "../reckon/index.ts";
+import { answersOf, reckon, type Topic, topicNamed, topics } from "../reckon/index.ts";
 import { Problem } from "../worked/index.ts";
 import { workBatch } from "./batch.ts";
 import { complain } from "./complain.ts";
 import { exitCodeOf, exitCodesText } from "./exit-code.ts";
+import { settled } from "./gathered.ts";
 import type { Io } from "./io.ts";
 import { answerJson } from "./json.ts";
-import { optionPlace, readOptions } from "./options.ts";
+import { type Options, optionPlace, readOptions } from "./options.ts";
 import { answerText, topicHelp } from "./report.ts";
 import type { Input } from "./run.ts";
+import { shopOf } from "./shop-file.ts";
+import { workupOf } from "./worked-piece.ts";
 
 /**
  * `latewood reckon TOPIC …`: one quick sum, or with --batch one for each row.
@@ -53,14 +56,18 @@ export async function reckonTopic(
   io: Io,
   input: Input,
 ): Promise<number> {
-  const { options, problems } = readOptions(topic, argv);
+  const { options, problems: found } = readOptions(topic, argv);
+  const problems = [...found];
   if (options.help && problems.length === 0) {
     io.out(`${topicHelp(topic)}\n${exitCodesText}`);
     return 0;
   }
   if (problems.length > 0) return complain(io, options.json, problems);
   if (options.batch) return workBatch(topic, options, io, input);
-  const outcome = reckon(topic, options.texts, options.units, optionPlace);
+  const ofPiece = await settled(problems, () => pieceTexts(topic, options, problems));
+  if (problems.length > 0 || !ofPiece) return complain(io, options.json, problems);
+  const texts = { ...ofPiece, ...options.texts };
+  const outcome = reckon(topic, texts, options.units, optionPlace);
   if (!outcome.ok) return complain(io, options.json, outcome.problems);
   const { answer, given } = outcome;
   io.out(
@@ -69,4 +76,16 @@ export async function reckonTopic(
       : answerText(topic, given, answer, options.units, options.working),
   );
   return exitCodeOf(answer);
+}
+
+/** What a piece answers, where one is named. */
+async function pieceTexts(
+  topic: Topic,
+  { piece, shop: path }: Options,
+  problems: Problem[],
+): Promise<Readonly<Record<string, string>>> {
+  if (piece === undefined) return {};
+  const shop = await shopOf(path, problems);
+  const workup = await workupOf(piece, shop, problems);
+  return workup ? answersOf(topic.name, workup.piece, workup.weighing) : {};
 }

@@ -1,5 +1,5 @@
 import { onSide } from "../asking/index.ts";
-import type { Answer, Result, Topic } from "../reckon/index.ts";
+import { type Answer, type Result, sumsOfPieces, type Topic } from "../reckon/index.ts";
 import { type LengthUnit, printQuantity } from "../units/index.ts";
 import {
   cite,
@@ -136,6 +136,12 @@ export function topicHelp(topic: Topic): string {
     "",
     ...rows.map(([a, b, c]) => `  ${a.padEnd(wide(0))}  ${b.padEnd(wide(1))}  ${c}`),
     "",
+    ...(sumsOfPieces.includes(topic.name)
+      ? [
+          "  --piece FILE     a piece that answers what is not given here; it is only read",
+          "  --shop FILE      the shop's file that goes with it (else the demo shop)",
+        ]
+      : []),
     "  --units inch|mm  the side to print on, and of numbers without a unit (else mm)",
     "  --working        print each figure's whole chain",
     "  --json           millimetres, newtons, full precision",

@@ -1,3 +1,4 @@
+export { answersOf, sumsOfPieces } from "./of-piece.ts";
 export {
   type Answer,
   type Outcome,
