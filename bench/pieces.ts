@@ -5,29 +5,10 @@ import { demoShop } from "../src/shop/index.ts";
 import { createKernel, createSolids, type Solids } from "../src/solid/index.ts";
 import { createWorkup, shapeOf } from "../src/workup/index.ts";
 import { tableDocument } from "../test/kit/tables.ts";
-
-/** What a step took over many pieces [milliseconds]. */
-export type Spread = {
-  readonly name: string;
-  readonly medianMs: number;
-  readonly p95Ms: number;
-  readonly runs: number;
-};
+import { type Spread, spread, took } from "./spread.ts";
 
 const SEED = 20_261_126;
 const TABLES = 200;
-
-function spread(name: string, times: readonly number[]): Spread {
-  const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => sorted[Math.floor(sorted.length * share)] ?? Number.NaN;
-  return { name, medianMs: at(0.5), p95Ms: at(0.95), runs: times.length };
-}
-
-function took(work: () => unknown): number {
-  const from = performance.now();
-  work();
-  return performance.now() - from;
-}
 
 const draw = (solids: Solids, document: PieceDocument): number => {
   const read = pieceOf(document, demoShop);

@@ -4,11 +4,13 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join, resolve } from "node:path";
+import { leaves } from "./leaves.ts";
 import { lastKept, type Timing, time, timeEach } from "./measure.ts";
 import { pageLoad } from "./page.ts";
-import { memoryOver, pieces, type Spread } from "./pieces.ts";
+import { memoryOver, pieces } from "./pieces.ts";
 import { reading } from "./reading.ts";
 import { solids } from "./solids.ts";
+import type { Spread } from "./spread.ts";
 import { sums } from "./sums.ts";
 
 const root = resolve(import.meta.dirname, "..");
@@ -70,6 +72,7 @@ console.log("JSON.parse of 1 kB, then what is read, printed, worked and started"
 const base = time("JSON.parse of 1 kB", () => JSON.parse(oneKilobyte));
 const steps = [...reading(), ...sums(), ...(await solids())];
 const { spreads, triangles } = await pieces();
+const leafSpreads = await leaves();
 const memory = await memoryOver(10_000);
 const [bare, ...starts] = starting();
 if (lastKept() === undefined || !bare) throw new Error("nothing was measured");
@@ -90,6 +93,10 @@ const lines = [
   "",
   ...spreadTable(spreads, base),
   triangles,
+  "",
+  "The demo drop-leaf table:",
+  "",
+  ...spreadTable(leafSpreads, base),
   `Memory over ${memory.built} shapes built: ${memory.firstMB} MB resident at a tenth of the way, ${memory.lastMB} MB at the end.`,
   "",
   ...(starts.length > 0
