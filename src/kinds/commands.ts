@@ -1,4 +1,13 @@
-import type { Change, CutPart, Edit, Key, Piece, PieceDocument, Value } from "../piece/index.ts";
+import type {
+  Change,
+  CutPart,
+  Edit,
+  Joint,
+  Key,
+  Piece,
+  PieceDocument,
+  Value,
+} from "../piece/index.ts";
 import { type LengthUnit, readLength } from "../units/index.ts";
 import { homeAsks } from "./home.ts";
 import { kindNamed } from "./kinds.ts";
@@ -122,9 +131,18 @@ function entry(
  */
 function valuesOf({ values, joints, parts }: Piece, part: Key): readonly Value[] {
   const isTop = parts.some((one) => one.key === part && one.role === "top");
-  const worked = joints.filter((j) => !isTop && j.parts.includes(part)).map((j) => j.key);
+  const worked = joints
+    .filter((j) => j.parts.includes(part) && (!isTop || j.kind === "leaf"))
+    .flatMap((j) => [j.key, ...sharedBy(j.kind, part)]);
   const owners = [part, ...worked];
   return values.filter(({ key }) => owners.includes(key.slice(0, key.lastIndexOf("."))));
+}
+
+/** What all leaf joints of an assembly share, and all arms: a cut part settles it for its fellows. */
+function sharedBy(kind: Joint["kind"], part: Key): readonly Key[] {
+  const [assembly] = part.split("/");
+  if (kind === "leaf") return [`${assembly}/leaf-joint`];
+  return kind === "pivot" ? [`${assembly}/arms`] : [];
 }
 
 /** Says that a part is cut: its shape is kept from now on, whatever the design does. */

@@ -52,6 +52,10 @@ export type Part = {
   readonly name: string;
   readonly role: "leg" | "rail" | "top" | "leaf" | "arm" | "corner-block" | "button";
   readonly blank: Blank;
+  /** the part whose blank it is sawn out of, where it has no board of its own */
+  readonly outOf?: Key;
+  /** added to its rough width, for a cut along it that is glued up again [mm] */
+  readonly sawnWider?: Mm;
   readonly features: readonly Feature[];
   /**
    * Whether the wood is the mirror of what blank and features say: y counted from the upper edge.

@@ -39,7 +39,7 @@ export type CutRow = {
   readonly between: Mm | undefined;
   /** of each piece of wood, as it is sawn out */
   readonly rough: Size;
-  /** what it is sawn from */
+  /** what it is sawn from; named by the marks of other parts where it comes out of those */
   readonly quarter: Quarter;
   /** laid one on another to make the thickness [pieces] */
   readonly layers: number;
@@ -84,7 +84,7 @@ export function cutList(piece: Piece, weighing: Weighing, shop: Shop): CutList {
     const alike = `${part.role} ${shapeKey({ ...part, isMirrored: false })}`;
     groups.set(alike, [...(groups.get(alike) ?? []), part]);
   }
-  const rows = [...groups.values()].map((parts) => rowOf(parts, weighing, shop));
+  const rows = [...groups.values()].map((parts) => rowOf(parts, piece, weighing, shop));
   const feetOf = (sold: Quarter) =>
     rows
       .filter(({ quarter }) => quarter === sold)
@@ -100,7 +100,7 @@ export function cutList(piece: Piece, weighing: Weighing, shop: Shop): CutList {
   };
 }
 
-function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
+function rowOf(parts: readonly Part[], piece: Piece, weighing: Weighing, shop: Shop): CutRow {
   const [first] = parts;
   if (!first) throw new Error("a row of the cut list has no part");
   const { blank, strips } = first;
@@ -108,11 +108,14 @@ function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
   const widest = isGluedUp ? Math.max(...strips.map((s) => s.width)) : blank.width;
   const { quarter, layers } = stockFor(blank.thickness);
   const pieces = parts.length * strips.length * layers;
-  const rough: Size = {
-    length: mm(blank.length + shop.extraLength),
-    width: mm(widest + shop.extraWidth),
-    thickness: quarter.rough,
-  };
+  const givers = giversOf(parts, piece);
+  const rough: Size = givers
+    ? blank
+    : {
+        length: mm(blank.length + shop.extraLength),
+        width: mm(widest + shop.extraWidth + (first.sawnWider ?? 0)),
+        thickness: quarter.rough,
+      };
   const counted = countedThickness(rough.thickness);
   return {
     keys: parts.map((p) => p.key),
@@ -123,12 +126,19 @@ function rowOf(parts: readonly Part[], weighing: Weighing, shop: Shop): CutRow {
     between: betweenShoulders(first),
     finished: isGluedUp ? { ...blank, width: mm(widest) } : blank,
     rough,
-    quarter,
+    quarter: givers ? { ...quarter, name: givers } : quarter,
     layers,
-    boardFeet: boardFeetOf(counted, rough.width, rough.length, count(pieces)),
+    boardFeet: boardFeetOf(counted, rough.width, rough.length, count(givers ? 0 : pieces)),
     mass: kg(parts.reduce((sum, p) => sum + (weighing.parts[p.key]?.mass.value ?? 0), 0)),
     isGluedUp,
   };
+}
+
+/** Marks of the parts that these are sawn out of; their wood is counted with those. */
+function giversOf(parts: readonly Part[], piece: Piece): string | undefined {
+  const keys = parts.flatMap(({ outOf }) => outOf ?? []);
+  const marks = piece.parts.filter(({ key }) => keys.includes(key)).map(({ mark }) => mark);
+  return marks.length > 0 ? marks.join(", ") : undefined;
 }
 
 /** A joint says what it takes as `1 wood screw …`; equal things are counted together. */
