@@ -6,7 +6,6 @@ export {
   onSide,
   optionally,
   type Question,
-  type ShopList,
   thing,
   timber,
   timberGroups,

@@ -10,7 +10,7 @@ export type Arm = {
 };
 
 /** Every joint of a leaf. */
-export const leafJointsOf = ({ joints }: Piece): readonly LeafJoint[] =>
+const leafJointsOf = ({ joints }: Piece): readonly LeafJoint[] =>
   joints.flatMap((joint) => (joint.kind === "leaf" ? [joint.leaf] : []));
 
 /** Every arm of a piece. */

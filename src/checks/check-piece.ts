@@ -1,4 +1,5 @@
 import type { Piece, Weighing } from "../piece/index.ts";
+import type { Shop } from "../shop/index.ts";
 import type { Finding } from "../worked/index.ts";
 import { armsBear } from "./arm-bears.ts";
 import { armsTurn } from "./arm-turns.ts";
@@ -6,9 +7,10 @@ import { cutKept, straysKept } from "./cut-kept.ts";
 import { fitsTogether } from "./fits.ts";
 import { kneeRoom } from "./knees.ts";
 import { leavesHang } from "./leaf-hangs.ts";
+import { leafJoints } from "./leaf-joints.ts";
 import { leavesSag } from "./leaf-sags.ts";
 import { looseTenons, outerWalls, wideTenons } from "./mortises.ts";
-import { seasonRoom, topThroughYear } from "./season-room.ts";
+import { boardsThroughYear, seasonRoom } from "./season-room.ts";
 import { standsFirm } from "./stands-firm.ts";
 
 const order: Readonly<Record<Finding["verdict"], number>> = {
@@ -22,8 +24,9 @@ const order: Readonly<Record<Finding["verdict"], number>> = {
  * Every judgement there is so far on a piece, worst first.
  *
  * @param weighing  what its parts weigh
+ * @param shop  whose cutters, hinges and usual errors hold
  */
-export const checkPiece = (piece: Piece, weighing: Weighing): readonly Finding[] =>
+export const checkPiece = (piece: Piece, weighing: Weighing, shop: Shop): readonly Finding[] =>
   [
     ...cutKept(piece),
     ...fitsTogether(piece),
@@ -31,8 +34,9 @@ export const checkPiece = (piece: Piece, weighing: Weighing): readonly Finding[]
     ...wideTenons(piece),
     ...looseTenons(piece),
     ...seasonRoom(piece),
-    ...topThroughYear(piece),
+    ...boardsThroughYear(piece),
     ...kneeRoom(piece),
+    ...leafJoints(piece, shop),
     ...armsTurn(piece),
     ...armsBear(piece),
     ...leavesHang(piece),

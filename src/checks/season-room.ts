@@ -1,4 +1,4 @@
-import type { Piece, Value } from "../piece/index.ts";
+import type { Part, Piece, Value } from "../piece/index.ts";
 import { type McPct, type Mm, mm } from "../units/index.ts";
 import { widthChange } from "../wood/index.ts";
 import {
@@ -120,29 +120,45 @@ function moveOf({ key, computed }: Value): Given<Mm> | Worked<Mm> {
   return (isWorked(move) ? move : { ...move }) as Given<Mm> | Worked<Mm>;
 }
 
-/** What the width of the top does through the year: told, for the owner to know. */
-export function topThroughYear(piece: Piece): readonly Finding[] {
-  const top = piece.parts.find(({ role }) => role === "top");
+/** What the widths of top and leaves do through the year: told, for the owner to know. */
+export function boardsThroughYear(piece: Piece): readonly Finding[] {
   const coefficient = piece.values
     .map(({ computed }) => deepInput(computed, "C"))
     .find((found) => found !== undefined);
-  if (!top || !coefficient) return [];
-  const { driest, dampest, made: now } = piece.seasons;
-  const change = (to: Given<McPct> | Worked<McPct>) =>
-    widthChange(top.blank.width, coefficient as Parameters<typeof widthChange>[1], now, to);
-  const [dry, damp] = [change(driest), change(dampest)];
-  const most = Math.abs(dry.value) > Math.abs(damp.value) ? dry : damp;
+  if (!coefficient) return [];
+  const of = (role: Part["role"]) => piece.parts.filter((part) => part.role === role);
+  const told = (boards: readonly Part[], id: string, name: string, end: string) => {
+    const [board] = boards;
+    return board ? [throughYear(piece, coefficient, boards, { id, name, end })] : [];
+  };
   return [
-    {
-      id: "seasons/top-width",
-      group: "Seasons",
-      verdict: "ok",
-      says: `Through the year the top ${words(dry.value)} in the dry season and ${words(damp.value)} in the damp one, held so that it may.`,
-      margin: most,
-      why: [dry, damp],
-      lights: [top.key],
-    },
+    ...told(of("top"), "seasons/top-width", "the top", "held so that it may"),
+    ...told(of("leaf"), "seasons/leaf-width", "a leaf", "free at its edge"),
   ];
+}
+
+type Said = { readonly id: string; readonly name: string; readonly end: string };
+
+function throughYear(
+  { seasons }: Piece,
+  coefficient: Worked | Given,
+  boards: readonly Part[],
+  { id, name, end }: Said,
+): Finding {
+  const { driest, dampest, made: now } = seasons;
+  const widest = mm(Math.max(...boards.map(({ blank }) => blank.width)));
+  const change = (to: Given<McPct> | Worked<McPct>) =>
+    widthChange(widest, coefficient as Parameters<typeof widthChange>[1], now, to);
+  const [dry, damp] = [change(driest), change(dampest)];
+  return {
+    id,
+    group: "Seasons",
+    verdict: "ok",
+    says: `Through the year ${name} ${words(dry.value)} in the dry season and ${words(damp.value)} in the damp one, ${end}.`,
+    margin: Math.abs(dry.value) > Math.abs(damp.value) ? dry : damp,
+    why: [dry, damp],
+    lights: boards.map(({ key }) => key),
+  };
 }
 
 const words = (change: number): string =>

@@ -1,9 +1,7 @@
 export { type Frame, frameOf, into, outOf, turnedOut } from "./frame.ts";
 export {
-  type Apart,
   apart,
   type Flat,
-  type Outline,
   type Shadow,
   shadowOf,
   turnedOutline,

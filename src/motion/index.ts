@@ -67,6 +67,7 @@ export {
 } from "./rule-joint.ts";
 export { type PinPlace, pinClearance, pinReach, safePinRegion, safeRadius } from "./safe-pin.ts";
 export { sectionOf } from "./section-of.ts";
+export { type SquareBind, squareBind, squareGapDown, squareRoom } from "./square-edges.ts";
 export { type Swept, sweptJoint } from "./swept.ts";
 export {
   type ArmEnd,

@@ -89,19 +89,21 @@ export function toleranceStudy(
 ): ToleranceStudy {
   const s = sizesOf(joint);
   const { bell } = seeded(seed);
-  const made = Array.from({ length: trials }, () => {
+  const gaps = new Float64Array(trials);
+  const asked: Errors[] = [];
+  let bound = 0;
+  for (let i = 0; i < trials; i++) {
     const off = drawn(spreads, bell);
-    return { off, gap: clearanceOf(madeWith(s, off)) };
-  });
-  const bound = made.filter(({ gap }) => gap < -TOUCH);
-  const gaps = Float64Array.from(made, ({ gap }) => gap).sort();
+    const gap = clearanceOf(madeWith(s, off));
+    gaps[i] = gap;
+    if (gap >= -TOUCH) continue;
+    bound++;
+    if (asked.length < MOST_ASKED) asked.push(off);
+  }
   return {
-    binding: shareOf(bound.length, trials),
-    poorest: mm(gaps[Math.floor(trials / 20)] ?? clearanceOf(s)),
-    errors: weights(
-      s,
-      bound.slice(0, MOST_ASKED).map(({ off }) => off),
-    ),
+    binding: shareOf(bound, trials),
+    poorest: mm(gaps.sort()[Math.floor(trials / 20)] ?? clearanceOf(s)),
+    errors: weights(s, asked),
   };
 }
 

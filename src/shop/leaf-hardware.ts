@@ -9,7 +9,7 @@ export type Hole = {
 };
 
 /** One of a hinge's plates. */
-export type Plate = {
+type Plate = {
   /** from the pin to its end [mm] */
   readonly reach: Mm;
   readonly holes: readonly Hole[];

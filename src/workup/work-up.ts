@@ -67,7 +67,7 @@ function workedUp(document: PieceDocument, shop: Shop, bulkOf: typeof bulkOfPart
       piece,
       weighing,
       cutList: cutList(piece, weighing, shop),
-      findings: checkPiece(piece, weighing),
+      findings: checkPiece(piece, weighing, shop),
     },
   };
 }

@@ -29,7 +29,7 @@ const ask = (name: string, text: string) => answer(demo(), "table", name, text);
 
 const judged = (document: PieceDocument): readonly Finding[] => {
   const piece = built(document);
-  return checkPiece(piece, weigh(piece));
+  return checkPiece(piece, weigh(piece), demoShop);
 };
 const found = (document: PieceDocument, id: string): Finding => {
   const finding = judged(document).find((one) => one.id === id);

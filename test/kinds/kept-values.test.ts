@@ -106,17 +106,17 @@ describe("what is cut", () => {
   test("is told where the design asks otherwise now, and follows it again once taken out", () => {
     const before = document();
     const cut = edited(before, markCut(built(before), leg));
-    expect(checkPiece(built(cut), weigh(built(cut))).filter((f) => f.verdict === "fails")).toEqual(
-      [],
-    );
+    expect(
+      checkPiece(built(cut), weigh(built(cut)), demoShop).filter((f) => f.verdict === "fails"),
+    ).toEqual([]);
     const changed = edited(cut, answer(cut, "table", "height", "31 in"));
     const piece = built(changed);
-    const [first] = checkPiece(piece, weigh(piece));
+    const [first] = checkPiece(piece, weigh(piece), demoShop);
     expect(first).toMatchObject({ verdict: "fails", id: `cut/${leg}`, lights: [leg] });
     const anew = edited(changed, unmarkCut(piece, leg));
-    expect(checkPiece(built(anew), weigh(built(anew))).some((f) => f.verdict === "fails")).toBe(
-      false,
-    );
+    expect(
+      checkPiece(built(anew), weigh(built(anew)), demoShop).some((f) => f.verdict === "fails"),
+    ).toBe(false);
   });
 });
 
@@ -139,7 +139,9 @@ test("entries whose key names nothing any more are kept and shown", () => {
     "table/fastening/front-99.tongue",
     "table/shelf",
   ]);
-  expect(checkPiece(piece, weigh(piece)).filter((f) => f.id.startsWith("stray/"))).toHaveLength(2);
+  expect(
+    checkPiece(piece, weigh(piece), demoShop).filter((f) => f.id.startsWith("stray/")),
+  ).toHaveLength(2);
 });
 
 test("turning a piece to the other side changes no size of it, and turns back to the byte", () => {

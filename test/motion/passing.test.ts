@@ -88,8 +88,8 @@ test("how near turning wood comes agrees with the kernel’s own distances, step
       const first = seen.find(({ gap }) => gap < 1e-9);
       if (found.gap < 0) {
         met++;
-        // Between two half degrees a corner may just graze, and be seen by the finer search alone.
-        if (first) expect(found.turn).toBeLessThanOrEqual(first.turn + 1e-6);
+        // A thousandth of a millimetre deep is not counted yet: a graze may be told a little later.
+        if (first) expect(found.turn).toBeLessThanOrEqual(first.turn + 0.5);
         expect(kernelGap(moving, standing, found.turn + 0.02)).toBeLessThan(0.02 * 3.5);
         if (found.turn > 0.1)
           expect(kernelGap(moving, standing, found.turn - 0.05)).toBeGreaterThan(0);
@@ -106,7 +106,7 @@ test("how near turning wood comes agrees with the kernel’s own distances, step
   );
   expect(met).toBeGreaterThan(10);
   expect(free).toBeGreaterThan(10);
-});
+}, 60_000);
 
 test("what only lies above or below is no matter", () => {
   const high = { at: [30, 0, 80] as const, size: [40, 10, 5] as const, turnDeg: 0 };

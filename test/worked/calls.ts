@@ -107,6 +107,12 @@ const hungLeaf = fc
       pinHeight: mm(of(centreHeight) + of(section.pinUp)),
     };
   });
+const squareEdges = fc.record({
+  thickness: between(12, 40).map(mm),
+  setOut: between(0, 2).map(mm),
+  pinOut: between(-1, 3).map(mm),
+  pinHeight: between(-3, 6).map(mm),
+});
 const armEnd = fc.constantFrom(...motion.armEnds);
 const hingeScrews = fc.record({ short: between(5, 40).map(mm), long: between(20, 80).map(mm) });
 const swellsBy = between(0.0005, 0.006).map(perPct);
@@ -259,6 +265,8 @@ export const made: Readonly<Record<string, Readonly<Record<string, fc.Arbitrary<
     plateRecess: calls(motion.plateRecess, small, small),
     radialClearance: calls(motion.radialClearance, length, length),
     reachBeyondRail: calls(motion.reachBeyondRail, arm),
+    squareGapDown: calls(motion.squareGapDown, squareEdges),
+    squareRoom: calls(motion.squareRoom, squareEdges),
     hangsAt: calls(motion.hangsAt, hungLeaf),
     restAngle: calls(motion.restAngle, joint, between(50, 500).map(mm)),
     rubStarts: calls(motion.rubStarts, joint),
