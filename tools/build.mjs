@@ -91,19 +91,18 @@ async function buildWeb(folder) {
 
 /** Folder of what the program loads only when it is asked for, beside it. */
 const PARTS = "parts";
-/** A command that brings along what no other waits for: a bundle of its own. */
+/** The room that brings along what nothing else waits for: a bundle of its own. */
 const apart = {
-  source: "./plan.ts",
-  entry: join(dirname(entry), "plan.ts"),
-  name: `${PARTS}/plan.mjs`,
+  entry: join(root, "src", "press", "index.ts"),
+  name: `${PARTS}/press.mjs`,
   brings: ["manifold-3d", "@gltf-transform/core", "pdfkit"],
 };
 
-/** Leaves the command apart to its own bundle. */
+/** Leaves the room apart to its own bundle. */
 const leftApart = {
   name: "left-apart",
   setup(build) {
-    build.onResolve({ filter: /^\.\/plan\.ts$/ }, ({ kind }) =>
+    build.onResolve({ filter: /\/press\/index\.ts$/ }, ({ kind }) =>
       kind === "dynamic-import" ? { path: `./${apart.name}`, external: true } : undefined,
     );
   },
@@ -115,8 +114,8 @@ export async function bundleProgram() {
     throw new Stop("src/cli/main.ts is not there, so there is no program to build.");
   const esbuild = await import("esbuild");
   try {
-    const [main, plan] = [await bundled(esbuild, entry), await bundled(esbuild, apart.entry)];
-    return { "latewood.mjs": main, [apart.name]: plan };
+    const [main, press] = [await bundled(esbuild, entry), await bundled(esbuild, apart.entry)];
+    return { "latewood.mjs": main, [apart.name]: press };
   } catch (fault) {
     if (!Array.isArray(fault?.errors)) throw fault;
     throw new Stop(

@@ -1,10 +1,8 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { type PdfFonts, planOf, writePdf, writeSvg } from "../sheets/index.ts";
-import { createKernel, createSolids, writeGlb } from "../solid/index.ts";
+import type { PaperFiles } from "../press/index.ts";
+import { paperNamed, usualPaper } from "../sheets/index.ts";
 import { Problem } from "../worked/index.ts";
-import type { Workup } from "../workup/index.ts";
 import { complain } from "./complain.ts";
 import { exitCodesText } from "./exit-code.ts";
 import { gathered, settled } from "./gathered.ts";
@@ -13,11 +11,6 @@ import { asProblem } from "./read-file.ts";
 import { shopOf } from "./shop-file.ts";
 import { readWords, unitsNamed } from "./words.ts";
 import { workupOf } from "./worked-piece.ts";
-
-type Paper = "letter" | "a4";
-
-/** What wood is coloured in a model, whatever the timber: its own colour is not known here. */
-const WOOD = "#d4b588";
 
 /**
  * `latewood plan PIECE -o DIR`: the whole set of a piece's papers, into a folder of their own.
@@ -46,8 +39,9 @@ export async function plan(
   const problems = [...spoken.problems];
   const side = texts.units;
   const units = side === undefined ? undefined : gathered(problems, () => unitsNamed(side));
+  const { paper: wanted } = texts;
   const paper =
-    texts.paper === undefined ? undefined : gathered(problems, () => paperOf(texts.paper));
+    wanted === undefined ? undefined : gathered(problems, () => paperNamed(wanted, "--paper"));
   if (on.has("help") && problems.length === 0) {
     io.out(help);
     return 0;
@@ -63,9 +57,11 @@ export async function plan(
   if (workup) gathered(problems, () => makeFolder(out));
   if (problems.length > 0 || !workup) return complain(io, false, problems);
   const shown = units ?? workup.piece.units;
-  const files = await papersOf(workup, {
+  // Brings the kernel and the PDF writer along, which no other command waits for.
+  const { paperFiles } = await import("../press/index.ts");
+  const files = await paperFiles(workup, {
     units: shown,
-    paper: paper ?? (shown === "inch" ? "letter" : "a4"),
+    paper: paper ?? usualPaper(shown),
     today,
   });
   if (gathered(problems, () => putAll(out, files)) === undefined) {
@@ -73,54 +69,6 @@ export async function plan(
   }
   io.out(`${files.map(([name]) => join(out, name)).join("\n")}\n`);
   return workup.findings.some(({ verdict }) => verdict === "fails") ? 1 : 0;
-}
-
-function paperOf(text: string | undefined): Paper {
-  const paper = text?.toLowerCase();
-  if (paper === "letter" || paper === "a4") return paper;
-  throw new Problem(
-    "paper-unknown",
-    `--paper, “${text?.slice(0, 24)}”`,
-    "There are two papers.",
-    "Use letter or a4.",
-  );
-}
-
-type Asked = { readonly units: "inch" | "mm"; readonly paper: Paper; readonly today: Date };
-type Files = readonly (readonly [name: string, contents: string | Uint8Array])[];
-
-async function papersOf(workup: Workup, { units, paper, today }: Asked): Promise<Files> {
-  const solids = createSolids(await createKernel());
-  const { sheets, csv } = planOf(workup, solids, {
-    units,
-    paper,
-    date: today.toISOString().slice(0, 10),
-  });
-  const timber = { name: workup.piece.species.name, colour: WOOD };
-  const glb = await writeGlb(
-    workup.piece.parts.map((part) => ({ part, solid: solids.of(part), timber })),
-  );
-  solids.free();
-  return [
-    ["papers.pdf", await writePdf(sheets, { fonts: fonts(), made: today })],
-    ...sheets.map(
-      (sheet, i) => [`sheet-${String(i + 1).padStart(2, "0")}.svg`, writeSvg(sheet)] as const,
-    ),
-    ["cut-list.csv", csv],
-    ["model.glb", glb],
-    ["worked-up.json", `${JSON.stringify(workup, null, 2)}\n`],
-  ];
-}
-
-/** The type lies in its own package, beside this program's. */
-function fonts(): PdfFonts {
-  const { resolve } = createRequire(import.meta.url);
-  const read = (name: string) =>
-    new Uint8Array(readFileSync(resolve(`@expo-google-fonts/source-sans-3/${name}`)));
-  return {
-    regular: read("400Regular/SourceSans3_400Regular.ttf"),
-    bold: read("600SemiBold/SourceSans3_600SemiBold.ttf"),
-  };
 }
 
 /** A new folder, or one with nothing in it: nothing of the maker's is ever written over. */
@@ -135,7 +83,7 @@ function makeFolder(folder: string): true {
   throw new Problem("folder-filled", folder, "There is something in this folder already.", remedy);
 }
 
-function putAll(folder: string, files: Files): true {
+function putAll(folder: string, files: PaperFiles): true {
   for (const [name, contents] of files) {
     const path = join(folder, name);
     try {

@@ -6,6 +6,7 @@ import { exitCodesText } from "./exit-code.ts";
 import type { Io } from "./io.ts";
 import { makeNew } from "./new.ts";
 import { parts } from "./parts.ts";
+import { plan } from "./plan.ts";
 import { reckonCommand } from "./reckon.ts";
 import { printProblems } from "./report.ts";
 import { schema } from "./schema.ts";
@@ -63,11 +64,8 @@ export async function run(argv: readonly string[], io: Io, input: Input): Promis
       return check(rest, io);
     case "schema":
       return schema(rest, io);
-    case "plan": {
-      // Brings the kernel and the PDF writer along, which no other command waits for.
-      const { plan } = await import("./plan.ts");
+    case "plan":
       return plan(rest, io);
-    }
     case "serve":
       return serve(rest, io);
     default:

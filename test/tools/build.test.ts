@@ -77,9 +77,9 @@ test("many that put theirs in the same place at once all end well", {
 test("the program carries neither the kernel nor what draws, which would weigh on every start", async () => {
   const files = await bundleProgram();
   const text = new TextDecoder().decode(files["latewood.mjs"]);
-  expect(Object.keys(files)).toEqual(["latewood.mjs", "parts/plan.mjs"]);
+  expect(Object.keys(files)).toEqual(["latewood.mjs", "parts/press.mjs"]);
   expect(text).not.toMatch(/"(manifold-3d|pdfkit|@gltf-transform\/core)"/);
-  expect(text).toContain('import("./parts/plan.mjs")');
+  expect(text).toContain('import("./parts/press.mjs")');
   expect(text).toContain("latewood serve");
   expect(text).not.toContain("manifold.wasm");
   expect(text).not.toContain("WebGLRenderer");

@@ -6,6 +6,7 @@ import type { Problem } from "../../worked/index.ts";
 const statuses: ReadonlyMap<string, ContentfulStatusCode> = new Map([
   ["piece-unknown", 404],
   ["step-unknown", 404],
+  ["sheet-unknown", 404],
   ["address-unknown", 404],
   ["method-unknown", 405],
   ["step-behind", 409],

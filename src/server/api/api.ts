@@ -3,6 +3,7 @@ import type { Shop } from "../../shop/index.ts";
 import type { Pieces } from "../../store/index.ts";
 import { Problem } from "../../worked/index.ts";
 import { houseRoutes, type Keeping } from "./house.ts";
+import { papersRoutes } from "./papers.ts";
 import { pieceRoutes } from "./piece.ts";
 import { piecesRoutes } from "./pieces.ts";
 
@@ -11,7 +12,12 @@ export type Holdings = { readonly store: Pieces & Keeping; readonly shop: Shop }
 
 /** Puts the answers for programs among the routes; whatever is refused is thrown as a Problem. */
 export function addApi(app: Hono, { store, shop }: Holdings): void {
-  const routes = [...piecesRoutes(store), ...pieceRoutes(store), ...houseRoutes(shop, store)];
+  const routes = [
+    ...piecesRoutes(store),
+    ...pieceRoutes(store),
+    ...papersRoutes(store, shop),
+    ...houseRoutes(shop, store),
+  ];
   app.use("/api/*", unkept);
   app.use("/schema/*", unkept);
   for (const { method, path, answer } of routes) app.on(method, path, answer);

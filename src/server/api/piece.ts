@@ -50,7 +50,7 @@ export const pieceRoutes = (store: Pieces): readonly Route[] => [
       const { text, document } = store.open(wordIn(c, "id"));
       return c.body(text, 200, {
         "content-type": "application/json; charset=utf-8",
-        "content-disposition": disposition(document.name),
+        "content-disposition": disposition(document.name, "json"),
       });
     },
   },

@@ -1,0 +1,2 @@
+export { type PaperFiles, paperFiles } from "./paper-files.ts";
+export { printed } from "./printed.ts";
