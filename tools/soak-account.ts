@@ -6,6 +6,8 @@ export type Run = {
   readonly failures: string[];
   /** the slowest one's time over the middle one's */
   slowest?: { readonly ratio: number; readonly text: string };
+  /** of one of them, on the machine that ran it [ms] */
+  readonly longest?: number;
 };
 
 /** A text that may be very long, in a line of a table. */
@@ -13,7 +15,7 @@ export const shown = (text: string) => (text.length > 160 ? `${text.slice(0, 160
 
 /** What came of a soak, as the page docs/soak.md. */
 export function account(seed: number, runs: readonly Run[]): string {
-  const parts = runs.flatMap(({ title, count, came, failures, slowest }) => [
+  const parts = runs.flatMap(({ title, count, came, failures, slowest, longest }) => [
     `## ${count} ${title}`,
     "",
     failures.length === 0 ? "None failed." : `**${failures.length} failed**, cut down:`,
@@ -25,6 +27,7 @@ export function account(seed: number, runs: readonly Run[]): string {
           "",
         ]
       : []),
+    ...(longest === undefined ? [] : [`The longest took ${Math.ceil(longest)} ms.`, ""]),
     "| came to | times |",
     "| --- | ---: |",
     ...[...came].sort((a, b) => b[1] - a[1]).map(([code, n]) => `| ${code} | ${n} |`),

@@ -10,6 +10,6 @@ export {
 } from "./commands.ts";
 export { demoPieces } from "./demo.ts";
 export { homeAsks } from "./home.ts";
-export { type Kind, Refusal } from "./kind.ts";
+export { idleAsks, type Kind, Refusal } from "./kind.ts";
 export { kindNamed, kinds, newDocument, pieceSchema } from "./kinds.ts";
 export { pieceOf } from "./piece-of.ts";

@@ -68,6 +68,9 @@ export type Made = {
 export const nothing: Made = { parts: [], joints: [], motions: [] };
 export type Unmarked = Omit<Part, "mark">;
 
+/** Whether a question of few words is answered with this one. */
+export type IsAnswered = (question: string, word: string) => boolean;
+
 /** A kind of furniture: its questions, how a maker groups them, and what they make. */
 export type Kind<A extends Asks = Asks> = {
   readonly name: string;
@@ -78,8 +81,26 @@ export type Kind<A extends Asks = Asks> = {
     readonly title: string;
     readonly asks: readonly (keyof A & string)[];
   }[];
+  /** questions that mean nothing beside the other answers: a square leg has no foot */
+  readonly idle?: (is: IsAnswered) => readonly (keyof A & string)[];
   readonly make: (given: Answers<A>, making: Making) => Made;
 };
 
 /** A kind whose answers have the types of its questions, put among the others. */
 export const kind = <A extends Asks>(spec: Kind<A>): Kind => spec as unknown as Kind;
+
+/**
+ * The questions of a kind that mean nothing beside the answers that stand.
+ *
+ * @param texts  of its answers; what is left out takes its default
+ */
+export const idleAsks = (
+  { asks, idle }: Kind,
+  texts: Readonly<Record<string, string>>,
+): readonly string[] =>
+  idle?.((name, word) => {
+    const question = asks[name];
+    const text = texts[name] ?? question?.fallback;
+    const read = typeof text === "string" ? question?.read(text, "mm", false) : undefined;
+    return read?.ok === true && read.value === word;
+  }) ?? [];

@@ -6,13 +6,11 @@ export { applyEdit, type Change, type Edit } from "./edit.ts";
 export type {
   ArmCut,
   Bore,
-  Cove,
   Feature,
   Haunch,
   HingeRecess,
   KnuckleGroove,
   Mortise,
-  RoundOver,
   ScrewSlot,
   Taper,
   Tenon,
@@ -25,11 +23,11 @@ export {
   pathsOf,
   posedAt,
   type State,
-  type Step,
   statesOf,
   type Turns,
   unsafeAt,
 } from "./motion.ts";
+export { overAll } from "./over-all.ts";
 export {
   type Blank,
   type Face,

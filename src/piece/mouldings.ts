@@ -47,7 +47,8 @@ export function mouldingCuts(moulding: Moulding, blank: Blank): readonly Cut[] {
     past:
       moulding.feature === "round-over"
         ? [OUT, moulding.fillet + OUT]
-        : [OUT, centreHeight(moulding, blank) + OUT],
+        : // Past its own centre, even where that lies behind the wood: no farther out than the round is wide.
+          [OUT, Math.max(0, centreHeight(moulding, blank)) + OUT],
     depth: blank.length + 2 * OUT,
   };
   return [quarter, ...bevelOf(moulding, blank)];
@@ -74,11 +75,13 @@ export function planeCutsOf(
   blank: Blank,
 ): readonly (PrismCut | HalfSpaceCut)[] {
   const { radius } = moulding;
-  const [from, to] =
-    moulding.feature === "round-over"
-      ? [radius, radius + moulding.fillet + OUT]
-      : [-centreHeight(moulding, blank) - OUT, 0];
-  const [near, far] = moulding.feature === "round-over" ? [0, radius + OUT] : [-OUT, radius];
+  const isHollow = moulding.feature === "cove";
+  // A hollow whose centre lies behind the wood has nothing behind it.
+  if (isHollow && centreHeight(moulding, blank) <= 0) return [];
+  const [from, to] = isHollow
+    ? [-centreHeight(moulding, blank) - OUT, 0]
+    : [radius, radius + moulding.fillet + OUT];
+  const [near, far] = isHollow ? [-OUT, radius] : [0, radius + OUT];
   return [
     {
       cut: "prism",
@@ -95,17 +98,34 @@ export function planeCutsOf(
   ];
 }
 
-/** What of a moulding is round, in closed form: a quarter disc, or a square less one. */
+/** What of a moulding is round, in closed form: a quarter disc so far as it lies in the wood, or a square less one. */
 export function roundBulkOf(moulding: Moulding, blank: Blank): Bulk {
   const { radius } = moulding;
-  const disc = (Math.PI / 4) * radius ** 2;
   const isHollow = moulding.feature === "cove";
-  const area = isHollow ? disc : radius ** 2 - disc;
-  // First moments of a quarter disc and of its square about either straight side.
-  const moment = isHollow ? radius ** 3 / 3 : radius ** 3 / 2 - radius ** 3 / 3;
+  const disc = quarterDisc(radius, isHollow ? Math.max(0, -centreHeight(moulding, blank)) : 0);
+  const square = { area: radius ** 2, x: radius ** 3 / 2, y: radius ** 3 / 2 };
+  const { area, ...first } = isHollow
+    ? disc
+    : { area: square.area - disc.area, x: square.x - disc.x, y: square.y - disc.y };
   const { origin, x, y } = roundFrame(moulding, blank);
   const from: Vec3 = [blank.length / 2, origin[1], origin[2]];
-  const middle = plus(from, times(plus(x, y), moment / area));
+  const middle = plus(from, plus(times(x, first.x / area), times(y, first.y / area)));
   const volume = area * blank.length;
   return { volume, moment: times(middle, volume) };
+}
+
+/**
+ * Area of a quarter disc, and its first moments along x and y, so far as it lies over a height.
+ *
+ * @param radius  [mm]
+ * @param over  0 or more, less than the radius [mm]
+ */
+function quarterDisc(radius: number, over: number) {
+  const [R, d] = [radius, over];
+  const half = Math.sqrt(R ** 2 - d ** 2);
+  return {
+    area: (Math.PI / 4) * R ** 2 - (d * half + R ** 2 * Math.asin(d / R)) / 2,
+    x: R ** 3 / 3 - (R ** 2 * d - d ** 3 / 3) / 2,
+    y: half ** 3 / 3,
+  };
 }

@@ -45,10 +45,28 @@ export function bodiesOfPart({ blank, features }: Pick<Part, "blank" | "features
       bodies = bodies.map((b) => clipped(b, cut)).filter((b) => b.length > 0);
     } else if (cut.cut === "prism") {
       const cutter = prismOf(cut);
-      bodies = bodies.flatMap((b) => difference(b, cutter));
+      bodies = bodies.flatMap((b) => (isBeside(b, cutter) ? [b] : difference(b, cutter)));
     } else throw new Error(`a plane feature made a ${cut.cut}`);
   }
   return bodies;
+}
+
+/** Most cuts of a long part lie beside most of its bodies, which a look along the axes tells. */
+const isBeside = (one: Convex, other: Convex): boolean => {
+  const [a, b] = [boundsOf(one), boundsOf(other)];
+  return ([0, 1, 2] as const).some((i) => a.to[i] <= b.from[i] || b.to[i] <= a.from[i]);
+};
+
+function boundsOf(body: Convex): { readonly from: Vec3; readonly to: Vec3 } {
+  const from: [number, number, number] = [Infinity, Infinity, Infinity];
+  const to: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (const face of body)
+    for (const corner of face)
+      for (const i of [0, 1, 2] as const) {
+        from[i] = Math.min(from[i], corner[i]);
+        to[i] = Math.max(to[i], corner[i]);
+      }
+  return { from, to };
 }
 
 const isMoulding = (f: Feature): f is RoundOver | Cove =>

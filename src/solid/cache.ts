@@ -6,6 +6,7 @@ import { type Clash, clashes, LEAST_CLASH } from "./interference.ts";
 import { type Kernel, type Scope, withKernel } from "./kernel.ts";
 import { type Solid, solidFrom } from "./mesh.ts";
 import { type Outlines, outline, type Section, sections } from "./section.ts";
+import { type SweptClash, sweptClashes } from "./swept.ts";
 import { woodOf } from "./wood.ts";
 
 /** The shapes of a piece, kept from one change to the next. Only plain data leaves it. */
@@ -17,6 +18,15 @@ export type Solids = {
     parts: readonly Part[],
     options?: { readonly least?: number },
   ) => readonly Clash[];
+  /**
+   * Where parts that move first run into parts that stand, each pair once. `moving` has the moving
+   * parts at every pose, in the order of their way; the standing ones are posed.
+   */
+  readonly swept: (
+    standing: readonly Part[],
+    moving: readonly (readonly Part[])[],
+    options?: { readonly least?: number },
+  ) => readonly SweptClash[];
   /** Where posed parts are cut by a frame's x-y plane; parts that it misses are left out. */
   readonly sections: (parts: readonly Part[], plane: Frame) => readonly Section[];
   /** A posed part's outline seen along a frame's z, in its x and y. */
@@ -74,6 +84,8 @@ export function createSolids(kernel: Kernel, most = 400): Solids {
     of: (part) => find(part).solid,
     interference: (parts, { least = LEAST_CLASH } = {}) =>
       work((scope, wood) => clashes(scope, wood, parts, least)),
+    swept: (standing, moving, { least = LEAST_CLASH } = {}) =>
+      work((scope, wood) => sweptClashes(scope, wood, standing, moving, least)),
     sections: (parts, plane) => work((scope, wood) => sections(scope, wood, parts, plane)),
     outline: (part, plane) => work((scope, wood) => outline(scope, wood, part, plane)),
     counts: () => ({ held: kept.size, built }),

@@ -1,6 +1,6 @@
 export { createSolids, type Solids } from "./cache.ts";
 export { CREASE_DEG } from "./edges.ts";
-export { CHORD, LEAST_SIDES, sidesFor } from "./fineness.ts";
+export { CHORD, FINE_CHORD, LEAST_SIDES, sidesFor } from "./fineness.ts";
 export { flatMesh } from "./flat-mesh.ts";
 export { type GlbPart, writeGlb } from "./glb.ts";
 export { LEAST_CLASH } from "./interference.ts";

@@ -1,5 +1,6 @@
-import type { Box, Manifold } from "manifold-3d";
+import type { Manifold } from "manifold-3d";
 import type { Key, Part } from "../piece/index.ts";
+import { overlap } from "./boxes.ts";
 import type { Scope } from "./kernel.ts";
 import type { Bounds } from "./mesh.ts";
 import { matrixOf } from "./placed.ts";
@@ -44,6 +45,3 @@ export function clashes(
     }),
   );
 }
-
-const overlap = (a: Box, b: Box): boolean =>
-  ([0, 1, 2] as const).every((i) => a.min[i] < b.max[i] && b.min[i] < a.max[i]);

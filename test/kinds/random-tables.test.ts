@@ -1,12 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { kindNamed } from "../../src/kinds/index.ts";
 import { demoShop } from "../../src/shop/index.ts";
 import { createSolids } from "../../src/solid/index.ts";
 import { createWorkup } from "../../src/workup/index.ts";
 import { kernel } from "../kit/solids.ts";
 import { judgeTable, solidFaults } from "../kit/table-run.ts";
-import { tableDocument } from "../kit/tables.ts";
+import { optionsOf, tableDocument } from "../kit/tables.ts";
 
 test("a thousand random tables hold together, and every refusal's remedy mends it", () => {
   const came = new Map<string, number>();
@@ -22,9 +21,7 @@ test("a thousand random tables hold together, and every refusal's remedy mends i
   );
   const share = (word: string) => (came.get(word) ?? 0) / count;
   expect(share("refused")).toBeLessThan(0.3);
-  const options = Object.entries(kindNamed("plain-table").asks).flatMap(([name, { choices }]) =>
-    choices.map((choice) => `${name}: ${choice}`),
-  );
+  const options = optionsOf("plain-table");
   expect(options.length).toBeGreaterThan(10);
   expect(options.filter((word) => share(word) < 0.03)).toEqual([]);
 }, 240_000);

@@ -49,11 +49,12 @@ export function boxOf(mark: Mark): readonly [number, number, number, number] {
 
 function pointsOf(mark: Exclude<Mark, Text>): readonly Point[] {
   if (mark.mark !== "arc") return mark.points;
-  const [[x, y], r] = [mark.centre, mark.radius];
-  return [
-    [x - r, y - r],
-    [x + r, y + r],
-  ];
+  const { centre, radius, from, to } = mark;
+  const steps = 4 * Math.ceil(to - from);
+  return Array.from({ length: steps + 1 }, (_, i): Point => {
+    const angle = ((from + ((to - from) * i) / steps) * Math.PI) / 180;
+    return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+  });
 }
 
 function textCorners({ at, says, size, anchor, turn, isBold }: Text): readonly Point[] {

@@ -1,6 +1,7 @@
-import { Refusal } from "../../src/kinds/index.ts";
+import { kindNamed, Refusal } from "../../src/kinds/index.ts";
 import {
   applyEdit,
+  type Bore,
   bulkOfPart,
   type Change,
   documentText,
@@ -11,7 +12,7 @@ import {
   shapeKey,
 } from "../../src/piece/index.ts";
 import { demoShop } from "../../src/shop/index.ts";
-import { LEAST_CLASH, type Solids, sidesFor } from "../../src/solid/index.ts";
+import { CHORD, FINE_CHORD, LEAST_CLASH, type Solids, sidesFor } from "../../src/solid/index.ts";
 import { printLength, readLength } from "../../src/units/index.ts";
 import { isWorked, type Problem, type Worked, wholeChain } from "../../src/worked/index.ts";
 import { createWorkup, type Workup } from "../../src/workup/index.ts";
@@ -26,15 +27,18 @@ export type TableVerdict = {
   readonly faults: readonly string[];
 };
 
+type Work = ReturnType<typeof createWorkup>;
+
 /** Works a document up and holds the piece to everything that needs no solids. */
 export function judgeTable(document: PieceDocument): TableVerdict {
-  const outcome = createWorkup(demoShop)(document);
+  const work = createWorkup(demoShop);
+  const outcome = work(document);
   const came = choicesOf(document);
   const always = [...roundTripFaults(document), ...editFaults(document)];
   if (!outcome.ok) {
     return {
       came: [...came, "refused", ...outcome.problems.map((p) => `refused: ${p.code}`)],
-      faults: [...always, ...refusalFaults(document)],
+      faults: [...always, ...refusalFaults(document, work)],
     };
   }
   const { workup } = outcome;
@@ -45,7 +49,7 @@ export function judgeTable(document: PieceDocument): TableVerdict {
       ...pieceFaults(workup.piece),
       ...cutListFaults(workup.piece, workup.cutList),
       ...chainFaults(workup),
-      ...otherSideFaults(document, workup),
+      ...otherSideFaults(document, workup, work),
     ],
   };
 }
@@ -103,8 +107,7 @@ function editFaults(document: PieceDocument): readonly string[] {
 }
 
 /** Every refusal's remedy puts right what it speaks of, and in the end the piece can be made. */
-function refusalFaults(document: PieceDocument): readonly string[] {
-  const work = createWorkup(demoShop);
+function refusalFaults(document: PieceDocument, work: Work): readonly string[] {
   let now = document;
   for (let step = 0; step < 12; step++) {
     const outcome = work(now);
@@ -147,7 +150,7 @@ function chainFaults({ piece, weighing, findings, cutList }: Workup): readonly s
 }
 
 /** The same piece asked in the other side's units, as exactly as a text can say it. */
-function otherSideFaults(document: PieceDocument, workup: Workup): readonly string[] {
+function otherSideFaults(document: PieceDocument, workup: Workup, work: Work): readonly string[] {
   const { units, assemblies, overrides, measured } = document;
   const side = units === "inch" ? "mm" : "inch";
   const over = (text: string): string => {
@@ -155,16 +158,20 @@ function otherSideFaults(document: PieceDocument, workup: Workup): readonly stri
     if (!read.ok) return text;
     return side === "mm" ? `${read.value.toFixed(9)} mm` : `${(read.value / 25.4).toFixed(9)} in`;
   };
-  const each = (texts: Readonly<Record<string, string>>) =>
+  const each = (texts: Readonly<Record<string, string>>, isLength: (name: string) => boolean) =>
     Object.fromEntries(
-      Object.entries(texts).map(([name, text]) => [name, name === "kind" ? text : over(text)]),
+      Object.entries(texts).map(([name, text]) => [name, isLength(name) ? over(text) : text]),
     );
-  const other = createWorkup(demoShop)({
+  const texts = assemblies.table ?? { kind: "" };
+  const { asks } = kindNamed(texts.kind);
+  const other = work({
     ...document,
     units: side,
-    assemblies: { table: { ...each(assemblies.table ?? {}), kind: "plain-table" } },
-    overrides: each(overrides),
-    measured: each(measured),
+    assemblies: {
+      table: { ...each(texts, (name) => asks[name]?.unit === "mm"), kind: texts.kind },
+    },
+    overrides: each(overrides, () => true),
+    measured: each(measured, () => true),
   });
   if (!other.ok)
     return other.problems.map((p) => `on the ${side} side it is refused: ${p.message}`);
@@ -180,9 +187,18 @@ function otherSideFaults(document: PieceDocument, workup: Workup): readonly stri
 }
 
 /** What solids show: sound ones, as heavy as the closed form says, and none in another's place. */
-export function solidFaults({ piece }: Workup, solids: Solids): readonly string[] {
+export function solidFaults(workup: Workup, solids: Solids): readonly string[] {
+  const clashes = solids.interference(workup.piece.parts, { least: LEAST_CLASH });
+  return [
+    ...shapeFaults(workup, solids),
+    ...clashes.map(({ a, b, volume }) => `${a} and ${b} share ${volume.toFixed(3)} mm³`),
+  ];
+}
+
+/** What the solids of its parts show, each by itself: sound, in its blank, and as heavy as reckoned. */
+export function shapeFaults({ piece }: Workup, solids: Solids): readonly string[] {
   const shapes = new Map(piece.parts.map((part) => [shapeKey(part), part]));
-  const each = [...shapes.values()].flatMap((part) => {
+  return [...shapes.values()].flatMap((part) => {
     const solid = solids.of(part);
     const bulk = bulkOfPart(part);
     const spare = roundSpare(part) + 1e-9 * bulk.volume;
@@ -194,27 +210,44 @@ export function solidFaults({ piece }: Workup, solids: Solids): readonly string[
     return [
       ...(solid.bodies === 1 ? [] : [`${part.key} falls into ${solid.bodies} bodies`]),
       ...(isIn ? [] : [`${part.key} stands out of its blank`]),
-      ...(off > -1e-9 * bulk.volume - 1e-6 && off < spare + 1e-6
+      ...(off > -mouldingSpare(part) - 1e-9 * bulk.volume - 1e-6 && off < spare + 1e-6
         ? []
         : [`${part.key}: ${solid.volume} mm³ as a mesh, ${bulk.volume} by closed form`]),
     ];
   });
-  const clashes = solids.interference(piece.parts, { least: LEAST_CLASH });
-  return [
-    ...each,
-    ...clashes.map(({ a, b, volume }) => `${a} and ${b} share ${volume.toFixed(3)} mm³`),
-  ];
 }
 
 /** How much less a mesh's flats cut away than round holes would, all told [mm³]. */
 const roundSpare = ({ features, blank }: Part): number =>
   features.reduce((sum, f) => {
-    if (f.feature === "bore") return sum + short(f.diameter) * f.depth;
+    if (f.feature === "bore") return sum + short(f.diameter) * f.depth + sinkSpare(f.sink);
     if (f.feature !== "screw-slot") return sum;
     return (
       sum + short(f.diameter) * (blank.width - f.headDepth) + short(f.headDiameter) * f.headDepth
     );
   }, 0);
+
+/**
+ * A cone is the hull of two rims with flats of their own. Each reaches as far as its circle less a
+ * chord's height, whichever way one looks, and so does every section between: a ring of that height
+ * is the most that is left standing.
+ */
+const sinkSpare = (sink: Bore["sink"]): number =>
+  sink ? Math.PI * sink.diameter * CHORD * sink.depth : 0;
+
+/**
+ * How much more a mesh's flats cut away of mouldings than rounds would [mm³]: beside the whole arc
+ * less than a strip as high as a fine chord. A flat with its ends on the circle leaves two thirds of
+ * such a strip between, one that stands on it with its middle a third.
+ */
+const mouldingSpare = ({ features, blank }: Part): number =>
+  features.reduce(
+    (sum, f) =>
+      f.feature === "round-over" || f.feature === "cove"
+        ? sum + FINE_CHORD * (Math.PI / 2) * f.radius * blank.length
+        : sum,
+    0,
+  );
 
 /** Area between a circle and the flats that stand for it. */
 function short(diameter: number): number {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { kindNamed } from "../../src/kinds/index.ts";
 import { FORMAT, type PieceDocument, VERSION } from "../../src/piece/index.ts";
+import { demoShop } from "../../src/shop/index.ts";
 import { type LengthUnit, mm, printLength } from "../../src/units/index.ts";
 import { allSpecies } from "../../src/wood/index.ts";
 
@@ -22,7 +23,7 @@ const ranges: Readonly<Record<string, readonly [least: number, most: number]>> =
 };
 
 /** A length in this side's own notation; on the inch side a whole number of 32nds. */
-const written = (least: number, most: number, units: LengthUnit): fc.Arbitrary<string> =>
+export const written = (least: number, most: number, units: LengthUnit): fc.Arbitrary<string> =>
   units === "mm"
     ? fc.integer({ min: least * 2, max: most * 2 }).map((n) => `${n / 2} mm`)
     : fc
@@ -70,7 +71,7 @@ const ownKeys = {
 } as const;
 
 /** Mostly none, now and then one of them. */
-const someOf = (
+export const someOf = (
   keys: Readonly<Record<string, readonly [least: number, most: number]>>,
   units: LengthUnit,
 ): fc.Arbitrary<Readonly<Record<string, string>>> =>
@@ -86,10 +87,17 @@ const someOf = (
     },
   );
 
-/** Documents of plain tables of every kind the questions allow. */
-export const tableDocument: fc.Arbitrary<PieceDocument> = fc
-  .constantFrom<LengthUnit>("inch", "mm")
-  .chain((units) =>
+/** What tells the documents of one kind from those of another. */
+export type OfKind = {
+  readonly kind: string;
+  readonly answers: (units: LengthUnit) => fc.Arbitrary<Readonly<Record<string, string>>>;
+  readonly overrides: (units: LengthUnit) => fc.Arbitrary<Readonly<Record<string, string>>>;
+  readonly measured: (units: LengthUnit) => fc.Arbitrary<Readonly<Record<string, string>>>;
+};
+
+/** Documents of one kind, on both sides of the inch, in every timber. */
+export const documentsOf = ({ kind, answers, overrides, measured }: OfKind) =>
+  fc.constantFrom<LengthUnit>("inch", "mm").chain((units) =>
     fc.record<PieceDocument>({
       format: fc.constant(FORMAT),
       version: fc.constant(VERSION),
@@ -105,15 +113,29 @@ export const tableDocument: fc.Arbitrary<PieceDocument> = fc
         dampest: percent(50, 70),
         made: percent(7, 10),
       }),
-      assemblies: assemblyOn(units).map((texts) => ({ table: { ...texts, kind: table.name } })),
-      overrides: someOf(ownKeys.overrides, units),
-      measured: someOf(ownKeys.measured, units),
+      assemblies: answers(units).map((texts) => ({ table: { ...texts, kind } })),
+      overrides: overrides(units),
+      measured: measured(units),
       cut: fc.constant({}),
     }),
   );
 
+/** Documents of plain tables of every kind the questions allow. */
+export const tableDocument: fc.Arbitrary<PieceDocument> = documentsOf({
+  kind: table.name,
+  answers: assemblyOn,
+  overrides: (units) => someOf(ownKeys.overrides, units),
+  measured: (units) => someOf(ownKeys.measured, units),
+});
+
+/** Everything that a kind's tables may be told to have one of: its choices, and the shop's things. */
+export const optionsOf = (kind: string): readonly string[] =>
+  Object.entries(kindNamed(kind).asks).flatMap(([name, { choices, from }]) =>
+    (from ? demoShop[from].map((thing) => thing.name) : choices).map((word) => `${name}: ${word}`),
+  );
+
 /** The words chosen in a document, for counting how often each came. */
-export const choicesOf = ({ assemblies }: PieceDocument): readonly string[] =>
-  Object.entries(table.asks).flatMap(([name, question]) =>
-    question.kind === "choice" ? [`${name}: ${assemblies.table?.[name]}`] : [],
+export const choicesOf = ({ assemblies: { table: texts } }: PieceDocument): readonly string[] =>
+  Object.entries(kindNamed(texts?.kind ?? "").asks).flatMap(([name, { kind }]) =>
+    kind === "choice" || kind === "thing" ? [`${name}: ${texts?.[name]}`] : [],
   );

@@ -19,6 +19,7 @@ function work(kernel: Kernel, most: number) {
     const rail = partOf([540 + by, 100, 20], features);
     const leg = partOf([700, 45 + by, 45], [mortise("show"), mortise("upper")], { key: "leg" });
     solids.interference([rail, { ...leg, isMirrored: true, pose: turned(45) }]);
+    solids.swept([rail], [[{ ...leg, pose: turned(40) }], [{ ...leg, pose: turned(45) }]]);
     solids.sections([rail, leg], home);
     solids.outline(rail, home);
     const bad = partOf([540, 100, 20], [tenon(), bore({ diameter: mm(0) })]);

@@ -57,6 +57,7 @@ export function armAt(
     key,
     name: says,
     role: "arm",
+    outOf: `${assembly}/rail/${side}`,
     blank: {
       length: mm(half.reach + half.tail - 2 * half.cut),
       width: arms.height.value,

@@ -13,6 +13,20 @@ const FROM_BLOCK = 5;
 /** Two arms bear a leaf this share of the rail in from its ends; common practice. */
 const IN_FROM_ENDS = 0.25;
 
+/** An end this many times as long as the rail is thick, and a little, turns out of it. */
+const TIMES_THICK = 1.5;
+const MORE = 6;
+/** Room between the least and the most in which a size can be typed, a 64th of an inch too [mm]. */
+const WRITABLE = 0.5;
+
+/**
+ * Shortest end of an arm that still turns out of its rail.
+ *
+ * @param thickness  of the rail [mm]
+ */
+export const shortestEnd = ({ offset }: ArmSizes, thickness: number): number =>
+  TIMES_THICK * (thickness + 2 * Math.abs(offset.value)) + MORE;
+
 /** Where an arm turns in a rail. */
 export type ArmPlace = {
   readonly side: Side;
@@ -93,6 +107,10 @@ function refuseShort(
   if (missing <= SLACK) return;
   const { asked } = framed;
   const more = arms.count === 1 ? missing : 2 * missing;
+  const least = shortestEnd(arms, framed.rails[side].thickness) + WRITABLE;
+  // An end of the maker's own is to blame only so far as a shorter one still turns out of the rail.
+  const shorter = (end: "reach" | "tail", most: number) =>
+    most >= least ? [{ key: `arms.${end}`, atMost: most }] : [];
   refuse({
     code: "no-room-for-arms",
     question: "length",
@@ -101,8 +119,8 @@ function refuseShort(
     atLeast: framed.topLength + more,
     values: [
       { key: `rail/${side}.between`, atLeast: framed.rails[side].between + more },
-      { key: "arms.reach", atMost: arms.reach.value - missing },
-      { key: "arms.tail", atMost: arms.tail.value - 1.1 * missing },
+      ...shorter("reach", arms.reach.value - missing),
+      ...shorter("tail", arms.tail.value - 1.1 * missing),
       ...endsOf[side].flatMap((name) =>
         (framed.legs[name]?.width ?? 0) > asked.leg + SLACK
           ? [{ key: `leg/${name}.width`, atMost: asked.leg }]

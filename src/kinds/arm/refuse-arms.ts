@@ -1,13 +1,11 @@
 import type { Framed } from "../frame/framed.ts";
 import type { Making } from "../kind.ts";
 import { SLACK } from "../slack.ts";
+import { shortestEnd } from "./lay-arms.ts";
 import type { ArmSizes } from "./settle-arms.ts";
 
 /** Least of a rail under an arm's opening that still is a rail; more is judged further on [mm]. */
 const LEAST_UNDER = 15;
-/** An end this many times as long as the rail is thick, and a little, turns out of it. */
-const TIMES_THICK = 1.5;
-const MORE = 6;
 
 /** Arms for which the rail has no wood, and ends too short to turn. */
 export function refuseArms(
@@ -33,7 +31,7 @@ export function refuseArms(
         ],
       });
     }
-    const least = TIMES_THICK * (thickness + 2 * Math.abs(arms.offset.value)) + MORE;
+    const least = shortestEnd(arms, thickness);
     for (const end of ["reach", "tail"] as const) {
       if (arms[end].value >= least - SLACK) continue;
       refuse({
@@ -54,7 +52,7 @@ export function refuseArms(
           `Its pivot would break out of the ${side} rail, ${show(thickness)} thick.`,
         atLeast: asked.railThickness + 2 * off,
         values: [
-          { key: "arms.offset", atMost: 0 },
+          { key: "arms.offset", ...(arms.offset.value > 0 ? { atMost: 0 } : { atLeast: 0 }) },
           { key: `rail/${side}.thickness`, atLeast: thickness + 2 * off },
         ],
       });

@@ -1,7 +1,8 @@
 import { type Answers, ask, choice, thing } from "../../asking/index.ts";
 import { hingeMountings } from "../../piece/index.ts";
 import { freedWays } from "../arm/settle-arms.ts";
-import { frameAsks, size } from "../frame/frame-asks.ts";
+import { frameAsks, idleOfFrame, size } from "../frame/frame-asks.ts";
+import type { IsAnswered } from "../kind.ts";
 import { topAsks } from "../top/top-asks.ts";
 
 /** What a drop-leaf table is asked. Overall sizes: common practice, no source. */
@@ -69,4 +70,11 @@ export const groups: readonly {
   { title: "Legs", asks: ["leg", "leg-form", "foot", "taper-start"] },
   { title: "Frame", asks: ["rail-width", "rail-thickness", "setback", "corner-blocks"] },
   { title: "Joints", asks: ["tips", "haunch"] },
+];
+
+/** Square edges have no mouldings, and their pin stands where the gap puts it. */
+export const idle = (is: IsAnswered): readonly (keyof typeof asks)[] => [
+  ...idleOfFrame(is),
+  ...(is("joint", "square edges") ? (["cutters", "crown", "pin-out", "bevel"] as const) : []),
+  ...(is("arm-ends", "square") ? (["arm-angle"] as const) : []),
 ];

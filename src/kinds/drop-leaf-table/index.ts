@@ -5,18 +5,19 @@ import { derived, type Given, given, type Worked, work } from "../../worked/inde
 import { type Armed, armAt } from "../arm/arm-parts.ts";
 import { layArms } from "../arm/lay-arms.ts";
 import { refuseArms } from "../arm/refuse-arms.ts";
-import { settleArms } from "../arm/settle-arms.ts";
+import { freedWays, settleArms } from "../arm/settle-arms.ts";
 import type { FrameAsked } from "../frame/frame.ts";
 import { frameParts, frameTies, settleFrame } from "../frame/framed.ts";
-import { kind, type Made, type Making, nothing } from "../kind.ts";
+import { kind, type Made, type Making, nothing, type Unmarked } from "../kind.ts";
 import { hungLeaf, type LeafSide, topFeatures } from "../leaf/hang.ts";
 import { tongueOf } from "../leaf/plain-sizes.ts";
 import { refuseLeaves } from "../leaf/refuse-leaves.ts";
 import { type JointSizes, settleJoint } from "../leaf/settle-joint.ts";
 import { settleLeaves } from "../leaf/settle-leaves.ts";
 import { heldTop } from "../top/held.ts";
+import { refuseSmallTop } from "../top/refuse-top.ts";
 import { type TopAsked, topCoefficient, topJoints, topPart } from "../top/top.ts";
-import { asks, type DropLeafAnswers, groups } from "./asks.ts";
+import { asks, type DropLeafAnswers, groups, idle } from "./asks.ts";
 import { chosenThings } from "./things.ts";
 
 /** A fixed top on the plain frame, with leaves that hang at its sides and are borne by arms. */
@@ -26,6 +27,7 @@ export const dropLeafTable = kind({
   tells: "a fixed top on four legs, with one or two leaves that hang, and rise onto swing arms",
   asks,
   groups,
+  idle,
   make,
 });
 
@@ -87,6 +89,9 @@ function make(given: DropLeafAnswers, making: Making): Made {
   const over = { thickness, frame, coefficient: topCoefficient(top.sawn, species) };
   const kept = keptOn(armed);
   const held = heldTop(framed, over, given.fastening, kept, making);
+  const tongue = tongueOf(joint);
+  const across = [tongue, top.width - (sides.length - 1) * tongue] as const;
+  refuseSmallTop(held.inTop, { ...top, across }, asked, making);
   const hung = settleLeaves(
     { sides, joint, width: given.leaf.value, top, frame, framed, armed, leads: held.inTop },
     making,
@@ -99,7 +104,7 @@ function make(given: DropLeafAnswers, making: Making): Made {
   const { sticks, blocks } = frameParts(framed, onRails(held.onRails, armed), assembly);
   return {
     parts: [
-      ...sticks,
+      ...sticks.map((part) => rippedFor(part, given, armed, making)),
       topPart(top, frame, inTop, assembly),
       ...leaves.map(({ part }) => part),
       ...armed.map(({ part }) => part),
@@ -115,6 +120,18 @@ function make(given: DropLeafAnswers, making: Making): Made {
     ],
     motions: [...leaves.map(({ motion }) => motion), ...armed.map(({ motion }) => motion)],
   };
+}
+
+/** A rail that an arm's strip is ripped off and glued to again loses a saw's cut by it. */
+function rippedFor(
+  part: Unmarked,
+  given: DropLeafAnswers,
+  armed: readonly Armed[],
+  { shop }: Making,
+): Unmarked {
+  const isRipped =
+    given["arm-freed"] === freedWays[0] && armed.some((arm) => arm.part.outOf === part.key);
+  return isRipped ? { ...part, sawnWider: shop.ripKerf } : part;
 }
 
 /** The fixed top with its tongues, which go on under the leaves. */

@@ -1,4 +1,5 @@
 import { ask, choice } from "../../asking/index.ts";
+import type { IsAnswered } from "../kind.ts";
 
 /**
  * A length with its bounds, its default, and what a fresh piece says on each side.
@@ -22,3 +23,7 @@ export const frameAsks = {
   haunch: choice("haunch of the tenons", ["none", "square", "sloped"], "sloped"),
   "corner-blocks": choice("corner blocks", ["yes", "no"], "no"),
 };
+
+/** A square leg has no foot to be asked about. */
+export const idleOfFrame = (is: IsAnswered): readonly ("foot" | "taper-start")[] =>
+  is("leg-form", "square") ? ["foot", "taper-start"] : [];

@@ -1,5 +1,4 @@
 import { cross, frameOf, outOf, plus, times, type Vec3 } from "../../geometry/index.ts";
-import { hangsAt } from "../../motion/index.ts";
 import type { Feature, Joint, Key, LeafJoint, Motion } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import type { Given, Worked } from "../../worked/index.ts";
@@ -8,6 +7,7 @@ import type { Unmarked } from "../kind.ts";
 import { stripsOf, type TopAsked } from "../top/top.ts";
 import { onLeaf, onTop } from "./hinge-features.ts";
 import { plainSizes, tongueOf } from "./plain-sizes.ts";
+import { restsAt } from "./rests-at.ts";
 import type { JointSizes } from "./settle-joint.ts";
 
 export type LeafSide = "front" | "back";
@@ -23,6 +23,8 @@ export type Hung = {
   readonly thickness: Mm;
   /** from the middle of the table to the top's visible edge on this side [mm] */
   readonly edge: Mm;
+  /** from there in to the frame that it may lean on, hanging [mm] */
+  readonly toFrame: Mm;
   /** middles of its hinges along the section's z [mm] */
   readonly hinges: readonly Mm[];
   /** keys of the arms' motions that hold it */
@@ -52,7 +54,7 @@ export function topFeatures(
   topLength: Mm,
   topWidth: Mm,
 ): readonly Feature[] {
-  const { rule } = plainSizes(joint);
+  const { rule, t } = plainSizes(joint);
   const tongue = tongueOf(joint);
   const moulding: readonly Feature[] = rule
     ? [
@@ -72,7 +74,13 @@ export function topFeatures(
   return [
     ...moulding,
     ...hinges.flatMap((z, i) =>
-      onTop(joint, { x: topLength / 2 + way * z, edge, way, name: `${side}-${i + 1}` }),
+      onTop(joint, {
+        x: topLength / 2 + way * z,
+        edge,
+        way,
+        thickness: t,
+        name: `${side}-${i + 1}`,
+      }),
     ),
   ];
 }
@@ -110,7 +118,7 @@ export function hungLeaf(
   const features = [
     ...moulding,
     ...hinges.flatMap((z, i) =>
-      onLeaf(joint, { x: length / 2 + z, edge: -s.g, way: 1, name: `${i + 1}` }),
+      onLeaf(joint, { x: length / 2 + z, edge: -s.g, way: 1, thickness, name: `${i + 1}` }),
     ),
   ];
   const motionKey = `${assembly}/motion/leaf-${side}`;
@@ -148,7 +156,7 @@ export function hungLeaf(
         at: outOf(section, [s.dx, s.h, 0]),
         along: cross(section.x, times(section.y, -1)),
       },
-      most: hangsAt(leaf).value,
+      most: restsAt(leaf, hung),
       carries: [key],
       heldBy,
     },

@@ -1,6 +1,6 @@
 import type { Bore, Feature, HingeRecess, KnuckleGroove } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
-import { type PlainSizes, plainSizes } from "./plain-sizes.ts";
+import { coveHeight, type PlainSizes, plainSizes } from "./plain-sizes.ts";
 import type { JointSizes } from "./settle-joint.ts";
 
 /** Room round a barrel, and at a plate's ends; common practice [mm]. */
@@ -20,6 +20,8 @@ export type On = {
   readonly edge: number;
   /** 1 where the section's x runs with the part's y */
   readonly way: 1 | -1;
+  /** of the part [mm] */
+  readonly thickness: number;
   readonly name: string;
 };
 
@@ -53,7 +55,7 @@ export function onTop(joint: JointSizes, on: On): readonly Feature[] {
 export function onLeaf(joint: JointSizes, on: On): readonly Feature[] {
   const s = plainSizes(joint);
   const { hinge } = joint;
-  const from = s.rule ? s.g + s.rule.Rc - WITHIN : s.g;
+  const from = s.rule ? s.g + s.rule.Rc - (coveHeight(s) >= recessDepth(s) ? WITHIN : 0) : s.g;
   const groove = s.rule
     ? []
     : grooveOf(
@@ -92,7 +94,7 @@ function screws(joint: JointSizes, on: On, plate: "short" | "long", out: 1 | -1)
   const { hinge } = joint;
   const bed = recessDepth(s);
   const inWood = hinge.screwLength - s.plate;
-  const depth = Math.min(BORED * inWood, s.t - bed - COVER);
+  const depth = Math.min(BORED * inWood, on.thickness - bed - COVER);
   const hollow = plate === "long" && s.rule ? s.g + s.rule.Rc : Number.NEGATIVE_INFINITY;
   return hinge[plate].holes.flatMap(({ from, along: aside }, i): readonly Bore[] => {
     const at = s.dx + out * from;

@@ -60,3 +60,7 @@ export function plainSizes(joint: JointSizes): PlainSizes {
 
 /** How far a fixed top goes on under its leaf [mm]. */
 export const tongueOf = (joint: JointSizes): number => plainSizes(joint).rule?.R ?? 0;
+
+/** Height of a cove's centre over the underside [mm]. */
+export const coveHeight = ({ t, rule }: PlainSizes): number =>
+  rule ? t - rule.lip - rule.Rc : Number.POSITIVE_INFINITY;

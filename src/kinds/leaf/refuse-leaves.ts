@@ -1,7 +1,8 @@
 import type { Making, Refused } from "../kind.ts";
 import { SLACK } from "../slack.ts";
+import type { Hung } from "./hang.ts";
 import { ROOM } from "./hinge-features.ts";
-import { type PlainSizes, plainSizes } from "./plain-sizes.ts";
+import { coveHeight, type PlainSizes, plainSizes } from "./plain-sizes.ts";
 import type { JointSizes } from "./settle-joint.ts";
 
 /** Least wood: under the round-over's centre, of a lip, of a fillet, over a barrel's groove, and past a plate [mm]. */
@@ -37,6 +38,7 @@ export function refuseLeaves(joint: JointSizes, asked: Asked, { refuse, shop }: 
   else {
     if (rule) {
       refuseMoulding(rule, s, { refuse });
+      refuseCove(rule, s, { refuse, shop });
       thicker(
         "no-wood-under-round-over",
         (show) =>
@@ -72,6 +74,70 @@ export function refuseLeaves(joint: JointSizes, asked: Asked, { refuse, shop }: 
 
 type Refusing = Pick<Making, "refuse">;
 
+/** A cove so much larger than its round-over that its centre lies under the wood. */
+function refuseCove(
+  rule: NonNullable<PlainSizes["rule"]>,
+  s: PlainSizes,
+  { refuse, shop }: Pick<Making, "refuse" | "shop">,
+): void {
+  const short = -coveHeight(s);
+  if (short <= SLACK) return;
+  const larger = rule.Rc - rule.R - short;
+  const other = shop.jointCutters.find(({ cove, roundOver }) => cove - roundOver <= larger);
+  refuse({
+    code: "cove-too-large",
+    ...(other
+      ? { question: "cutters", use: other.name }
+      : { question: "joint", use: "square edges" }),
+    reason: (show) =>
+      `A cove of ${show(rule.Rc)} under its lip goes ${show(short)} past the leaf’s underside, beside a round-over of ${show(rule.R)}.`,
+    values: [
+      { key: "leaf-joint.cove", atMost: rule.Rc - short },
+      { key: "leaf-joint.radius", atLeast: rule.R + short },
+      { key: "leaf-joint.fillet", atMost: rule.fillet - short },
+    ],
+  });
+}
+
+/** A leaf that the maker made otherwise than the joint's fellows, with no wood for the joint. */
+export function refuseLeaf(
+  joint: JointSizes,
+  { side, thickness, width, length }: Hung,
+  asked: Readonly<Record<"thickness" | "width", number>>,
+  { refuse }: Refusing,
+): void {
+  const s = plainSizes(joint);
+  const lip = s.rule ? s.rule.lip + thickness - s.t : LEAST.lip;
+  const over = s.rule ? LEAST.groove : thickness - (s.h + s.barrel + ROOM);
+  const thin = Math.max(LEAST.lip - lip, LEAST.groove - over);
+  if (thin > SLACK)
+    refuse({
+      code: "leaf-too-thin",
+      question: "top-thickness",
+      reason: (show) => `The ${side} leaf, ${show(thickness)} thick, has no wood for its joint.`,
+      atLeast: asked.thickness + thin,
+      values: [{ key: `leaf/${side}.thickness`, atLeast: thickness + thin }],
+    });
+  const narrow = s.dx + joint.hinge.long.reach - s.g + LEAST.past - width.value;
+  if (narrow > SLACK)
+    refuse({
+      code: "leaf-too-narrow",
+      question: "leaf",
+      reason: `The hinge’s long plate does not find room on the ${side} leaf.`,
+      atLeast: asked.width + narrow,
+      values: [{ key: `leaf/${side}.width`, atLeast: width.value + narrow }],
+    });
+  const short = 2 * (joint.hinge.length + 2 * LEAST.past) - length;
+  if (short > SLACK)
+    refuse({
+      code: "leaf-too-short",
+      question: "length",
+      reason: `Two hinges do not find room on the ${side} leaf.`,
+      atLeast: length + short,
+      values: [{ key: `leaf/${side}.length`, atLeast: length + short }],
+    });
+}
+
 /** A pin that lies outside the wood, where the round-over's centre must be. */
 function refuseOutside(
   s: PlainSizes,
@@ -79,16 +145,15 @@ function refuseOutside(
   { refuse, shop }: Pick<Making, "refuse" | "shop">,
 ): void {
   const least = LEAST.low - s.h;
+  // Laid on the face a thinner plate raises the pin, but no higher than it stands over that face.
+  const isDeep = s.e >= LEAST.low && mounting === "on the face";
   const values = [
     { key: "leaf-joint.pin-height", atLeast: LEAST.low },
     { key: "leaf-joint.pin-over-face", atLeast: s.e + least },
-    ...(mounting === "on the face"
-      ? [{ key: "leaf-joint.plate", atMost: Math.max(0.1, s.plate - least) }]
-      : []),
+    ...(isDeep ? [{ key: "leaf-joint.plate", atMost: s.plate - least }] : []),
   ];
   const reason = (show: (size: number) => string) =>
     `The pin of “${hinge.name}” would lie ${show(s.h)} over the underside, and a rule joint turns about one in the wood.`;
-  const isDeep = s.e >= LEAST.low && mounting === "on the face";
   const other = shop.leafHinges.find(({ pinOverFace }) => pinOverFace >= LEAST.low);
   refuse(
     isDeep
@@ -118,7 +183,8 @@ function refuseMoulding(
         { key: "leaf-joint.fillet", atLeast: rule.fillet + thin },
         { key: "leaf-joint.pin-height", atMost: s.h - thin },
         { key: "leaf-joint.radius", atMost: rule.R - thin },
-        { key: "leaf-joint.crown", atMost: crown - thin },
+        // Under nought the leaf would stand over the top.
+        ...(crown >= thin ? [{ key: "leaf-joint.crown", atMost: crown - thin }] : []),
         { key: "top.thickness", atLeast: s.t + thin },
       ],
     });

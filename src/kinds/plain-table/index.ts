@@ -1,9 +1,11 @@
 import { plainly } from "../../piece/index.ts";
 import { mm } from "../../units/index.ts";
 import type { FrameAsked } from "../frame/frame.ts";
+import { idleOfFrame } from "../frame/frame-asks.ts";
 import { frameParts, frameTies, settleFrame } from "../frame/framed.ts";
 import { kind, type Made, type Making, nothing } from "../kind.ts";
 import { heldTop } from "../top/held.ts";
+import { refuseSmallTop } from "../top/refuse-top.ts";
 import { type TopAsked, topCoefficient, topFrame, topJoints, topPart } from "../top/top.ts";
 import { asks, groups, type PlainTableAnswers } from "./asks.ts";
 
@@ -14,6 +16,7 @@ export const plainTable = kind({
   tells: "four legs, four rails with mortise and tenon, a glued-up top",
   asks,
   groups,
+  idle: idleOfFrame,
   make,
 });
 
@@ -60,6 +63,7 @@ function make(given: PlainTableAnswers, making: Making): Made {
     coefficient: topCoefficient(top.sawn, species),
   };
   const held = heldTop(framed, over, given.fastening, nowhere, making);
+  refuseSmallTop(held.inTop, { ...top, across: [0, top.width] }, asked, making);
   const { sticks, blocks } = frameParts(framed, held.onRails, assembly);
   return {
     parts: [...sticks, topPart(top, frame, held.inTop, assembly), ...blocks, ...held.parts],
