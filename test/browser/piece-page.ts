@@ -50,9 +50,24 @@ export async function openDemo(page: Page): Promise<PiecePage> {
   return drawn(page);
 }
 
+/** Opens the invented drop-leaf table from the list of pieces, and waits until all of it is drawn. */
+export async function openSupper(page: Page): Promise<PiecePage> {
+  await page
+    .getByRole("link", { name: /Quill Lane supper table/ })
+    .first()
+    .click();
+  const bench = await drawn(page, "Drop-leaf table");
+  // As many as the stick says there are: shapes come one after the other.
+  await page.waitForFunction(() => {
+    const said = /(\d+) parts/.exec(document.querySelector(".stick")?.textContent ?? "")?.[1];
+    return said !== undefined && said === document.querySelector("canvas")?.dataset.parts;
+  });
+  return bench;
+}
+
 /** Waits until the model stands on its sheet. */
-export async function drawn(page: Page): Promise<PiecePage> {
-  await page.getByRole("heading", { level: 1, name: "Plain table" }).waitFor();
+export async function drawn(page: Page, title = "Plain table"): Promise<PiecePage> {
+  await page.getByRole("heading", { level: 1, name: title }).waitFor();
   await page.locator("canvas[data-frames]").waitFor();
   await page.waitForFunction(
     () => Number(document.querySelector("canvas")?.getAttribute("data-parts")) > 0,

@@ -14,7 +14,29 @@ type Heard = {
   readonly shapes: readonly (readonly [string, readonly number[], readonly number[]])[];
 };
 
-test("a browser's worker comes to the same figures and shapes as Node, number for number", async () => {
+/** Engines differ in the last digits of sines and roots; nothing else may. */
+const SAME = 1e-9;
+/** Graphics take 32 bits, a hundred-thousandth of a millimetre at two metres. */
+const SAME_CORNER = 1e-3;
+
+/** The first place where two values differ, other than in a number's last digits. */
+function difference(a: unknown, b: unknown, at = ""): string | undefined {
+  if (typeof a === "number" && typeof b === "number")
+    return Math.abs(a - b) <= SAME * Math.max(1, Math.abs(a)) ? undefined : `${at}: ${a}, ${b}`;
+  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null)
+    return a === b ? undefined : `${at}: ${String(a)}, ${String(b)}`;
+  const [as, bs] = [a, b] as readonly Readonly<Record<string, unknown>>[];
+  for (const name of new Set([...Object.keys(a), ...Object.keys(b)])) {
+    const found = difference(as?.[name], bs?.[name], `${at} › ${name}`);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+const areNear = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((n, i) => Math.abs(n - (b[i] ?? Number.NaN)) < SAME_CORNER);
+
+test("a browser's worker comes to the same figures and shapes as Node, but for last digits", async () => {
   const { page } = await openDemo(await latewood.open());
   for (const document of demoPieces()) {
     const heard: Heard = await page.evaluate(
@@ -49,17 +71,18 @@ test("a browser's worker comes to the same figures and shapes as Node, number fo
     );
     const outcome = createWorkup(demoShop)(document);
     if (!outcome.ok) throw new Error("the demo piece is refused");
-    expect(JSON.stringify(heard.figures)).toBe(JSON.stringify(outcome.workup));
+    const plain: unknown = JSON.parse(JSON.stringify(outcome.workup));
+    expect(difference(JSON.parse(JSON.stringify(heard.figures)), plain)).toBeUndefined();
     const solids = createSolids(await createKernel());
-    const here = new Map(
-      outcome.workup.piece.parts.map((part) => {
-        const { positions, indices } = shapeOf(solids, part);
-        return [`${[...positions]} ${[...indices]}`, true] as const;
-      }),
-    );
-    expect(heard.shapes.length).toBe(new Set(here.keys()).size);
-    for (const [, positions, indices] of heard.shapes)
-      expect(here.has(`${positions} ${indices}`)).toBe(true);
+    const here = [...new Set(outcome.workup.piece.parts.map((part) => solids.of(part)))].length;
+    const shapes = outcome.workup.piece.parts.map((part) => shapeOf(solids, part));
+    expect(heard.shapes.length).toBe(here);
+    for (const [key, positions, indices] of heard.shapes) {
+      const same = shapes.some(
+        (shape) => areNear(indices, [...shape.indices]) && areNear(positions, [...shape.positions]),
+      );
+      expect(same, key.slice(0, 60)).toBe(true);
+    }
     solids.free();
   }
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { kinds, newDocument, pieceOf } from "../../src/kinds/index.ts";
+import { kindNamed, kinds, newDocument, pieceOf } from "../../src/kinds/index.ts";
 import type { Piece } from "../../src/piece/index.ts";
 import { demoShop } from "../../src/shop/index.ts";
 import { apartOffsets, middleOf } from "../../src/web/model/apart.ts";
@@ -98,6 +98,32 @@ describe.each(tables)("$says drawn apart", ({ piece }) => {
       expect(Math.hypot(a[0] + b[0], a[1] + b[1], a[2] - b[2])).toBeLessThan(1e-9);
     }
   });
+});
+
+test("of a drop-leaf table leaves leave the top outwards, arms their rails upwards, and neither the other", () => {
+  const read = pieceOf(newDocument(kindNamed("drop-leaf-table"), "Demo table", "mm"), demoShop);
+  if (!read.ok) throw new Error("a fresh table is refused");
+  const { piece } = read;
+  const offsets = apartOffsets(drawnParts(piece));
+  const offset = (key: string) => offsets.get(key) as Place;
+  const leaves = piece.joints.filter(({ kind }) => kind === "leaf");
+  const arms = piece.joints.filter(({ kind }) => kind === "pivot");
+  expect([leaves.length, arms.length]).toEqual([2, 4]);
+  for (const { parts } of leaves) {
+    const leaf = parts.find((key) => key.startsWith("table/leaf/")) as string;
+    const [x, y, z] = minus(offset(leaf), offset("table/top"));
+    expect([x, z]).toEqual([0, 0]);
+    expect(Math.sign(y)).toBe(leaf.endsWith("front") ? -1 : 1);
+    expect(Math.abs(y)).toBeGreaterThan(100);
+  }
+  for (const { parts } of arms) {
+    const arm = parts.find((key) => key.startsWith("table/arm/")) as string;
+    const rail = parts.find((key) => key.startsWith("table/rail/")) as string;
+    const [, y, z] = minus(offset(arm), offset(rail));
+    expect(y).toBe(0);
+    const part = piece.parts.find(({ key }) => key === arm);
+    expect(z).toBeGreaterThan(part?.blank.width ?? Number.POSITIVE_INFINITY);
+  }
 });
 
 test("a part alone stays where it is, and nothing has no parts to move", () => {

@@ -1,4 +1,5 @@
 import type { Edit, PieceDocument } from "../../piece/index.ts";
+import type { PaperName } from "../../sheets/index.ts";
 import type { Shop } from "../../shop/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { Refused, type Said } from "./refused.ts";
@@ -94,4 +95,7 @@ export const api = {
   bringBack: (id: string) => ask<unknown>(`${at(id)}/restore`, {}),
   shop: () => ask<Shop>("shop"),
   fileOf: (id: string) => `api/${at(id)}/file`,
+  /** a sheet by its name in the set, or all of them */
+  papersOf: (id: string, paper: PaperName, sheets = "all") =>
+    `api/${at(id)}/papers.pdf?${new URLSearchParams({ paper, sheets })}`,
 };

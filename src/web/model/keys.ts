@@ -29,3 +29,9 @@ export function pressed(view: View, press: Press): View | "fit" | undefined {
   if (press.key === "-" || press.key === "_") return nearer(view, 1 / NEARER);
   return press.key === "0" || press.key === "Home" ? "fit" : undefined;
 }
+
+/** L goes on to the next way in which the piece may stand, with Shift to the one before. */
+export function stepped(press: Press): 1 | -1 | undefined {
+  if (press.ctrlKey || press.metaKey || press.altKey) return undefined;
+  return press.key.toLowerCase() === "l" ? (press.shiftKey ? -1 : 1) : undefined;
+}

@@ -1,10 +1,9 @@
 import { OrthographicCamera, WebGLRenderer } from "three";
-import type { DrawnPart, Shape } from "../../workup/index.ts";
 import { aim } from "./camera.ts";
 import { listenTo } from "./gestures.ts";
-import { pressed } from "./keys.ts";
+import { pressed, stepped } from "./keys.ts";
 import { partAt } from "./picking.ts";
-import { createPieceScene } from "./scene.ts";
+import { createPieceScene, type Shown } from "./scene.ts";
 import { createTags } from "./tags.ts";
 import { tonesAt } from "./tones.ts";
 import { nearer, type Size, type Spot, slid, turned, type Way, ways } from "./view.ts";
@@ -13,11 +12,7 @@ import { createWatch } from "./watch.ts";
 /** A picture of a piece, drawn anew only when something about it has changed. */
 export type Picture = {
   readonly canvas: HTMLCanvasElement;
-  readonly show: (
-    parts: readonly DrawnPart[],
-    shapes: ReadonlyMap<string, Shape>,
-    isApart: boolean,
-  ) => void;
+  readonly show: (shown: Shown) => void;
   readonly lift: (lifted: ReadonlySet<string>, chosen: string | undefined) => void;
   /** Colours are read anew from the page's tokens. */
   readonly repaint: () => void;
@@ -29,6 +24,8 @@ export type Picture = {
 type Told = {
   readonly choose: (key: string | undefined) => void;
   readonly hover: (key: string | undefined) => void;
+  /** on to the next state, or back */
+  readonly step: (by: 1 | -1) => void;
 };
 
 /** Turn of the piece under a hand that moves by a pixel [°]. */
@@ -99,6 +96,8 @@ export function createPicture(host: HTMLElement, told: Told): Picture | undefine
   const onKey = (event: KeyboardEvent) => {
     const next = pressed(watch.view(), event);
     if (event.key === "Escape") told.choose(undefined);
+    const by = stepped(event);
+    if (by !== undefined) told.step(by);
     if (next === undefined) return;
     event.preventDefault();
     if (next === "fit") watch.fitAll();
@@ -122,8 +121,8 @@ export function createPicture(host: HTMLElement, told: Told): Picture | undefine
 
   return {
     canvas,
-    show: (parts, shapes, isApart) => {
-      piece.show(parts, shapes, isApart);
+    show: (shown) => {
+      piece.show(shown);
       watch.look(piece.corners());
       rewrite();
     },

@@ -1,4 +1,5 @@
-import { Box3, Matrix4, Mesh, Scene, Vector3 } from "three";
+import { Box3, type BufferGeometry, Matrix4, Mesh, Scene, Vector3 } from "three";
+import { type Motion, posedAt, statesOf, type Turns } from "../../piece/index.ts";
 import type { DrawnPart, Shape } from "../../workup/index.ts";
 import { apartOffsets } from "./apart.ts";
 import { footprintsOf } from "./footprints.ts";
@@ -20,16 +21,22 @@ type Drawn = {
 /** What is drawn over what, where neither is nearer. */
 const order = { shadow: 0, edges: 1, hidden: 2, lifted: 3 };
 
+/** What is shown of a piece, and how it stands. */
+export type Shown = {
+  /** their poses with every motion at 0 */
+  readonly parts: readonly DrawnPart[];
+  readonly motions: readonly Motion[];
+  readonly turns: Turns;
+  readonly shapes: ReadonlyMap<string, Shape>;
+  readonly isApart: boolean;
+};
+
 export type PieceScene = {
   readonly scene: Scene;
   readonly standing: () => readonly Standing[];
-  /** The corners of every part's box. */
+  /** The corners of every part's box, as large as what it goes through from state to state. */
   readonly corners: () => readonly Place[];
-  readonly show: (
-    parts: readonly DrawnPart[],
-    shapes: ReadonlyMap<string, Shape>,
-    isApart: boolean,
-  ) => void;
+  readonly show: (shown: Shown) => void;
   readonly lift: (keys: ReadonlySet<string>) => void;
   /** @param pixel  pixels of the screen in one of the page */
   readonly paint: (tones: Tones, size: Size, pixel: number) => void;
@@ -55,6 +62,8 @@ export function createPieceScene(): PieceScene {
   scene.add(ground.mesh);
   const drawn = new Map<string, Drawn>();
   let lifted: ReadonlySet<string> = new Set();
+  let reach: readonly Place[] = [];
+  let last: Shown | undefined;
 
   const drop = (key: string, { standing, wood, edges, hidden }: Drawn) => {
     scene.remove(standing.faces, edges, hidden);
@@ -78,13 +87,13 @@ export function createPieceScene(): PieceScene {
     faces.geometry = shape.faces;
     edges.geometry = shape.edges;
     hidden.geometry = shape.edges;
-    if (known?.standing.part !== part) wood.grow(part);
+    if (!known || !isSameWood(known.standing.part, part)) wood.grow(part);
     const matrix = matrixOf(part.pose, offset);
     for (const object of [faces, edges, hidden]) {
       object.matrix.copy(matrix);
       object.matrixWorldNeedsUpdate = true;
     }
-    const box = new Box3().copy(shape.faces.boundingBox ?? new Box3()).applyMatrix4(matrix);
+    const box = boxIn(shape.faces, matrix);
     drawn.set(part.key, { standing: { part, faces, box }, wood, edges, hidden });
   }
 
@@ -101,16 +110,34 @@ export function createPieceScene(): PieceScene {
 
   const standing = () => [...drawn.values()].map((each) => each.standing);
 
+  /** Where each part comes to in any state: so that nothing jumps while one is moved. */
+  function reachOf({ parts, motions }: Shown, offsetOf: (key: string) => Place): readonly Place[] {
+    const boxes = new Map(standing().map(({ part }) => [part.key, new Box3()]));
+    for (const { turns } of statesOf(motions)) {
+      for (const part of posedAt(parts, motions, turns)) {
+        const faces = drawn.get(part.key)?.standing.faces.geometry;
+        const matrix = matrixOf(part.pose, offsetOf(part.key));
+        if (faces) boxes.get(part.key)?.union(boxIn(faces, matrix));
+      }
+    }
+    return [...boxes.values()].flatMap(cornersOf);
+  }
+
   return {
     scene,
     standing,
-    corners: () => standing().flatMap(({ box }) => cornersOf(box)),
-    show: (parts, given, isApart) => {
+    corners: () => reach,
+    show: (shown) => {
+      const { parts, motions, turns, shapes: given, isApart } = shown;
+      // As they go apart when nothing is turned: a leaf that is moved pushes nothing about.
       const offsets = isApart ? apartOffsets(parts) : undefined;
+      const offsetOf = (key: string): Place => offsets?.get(key) ?? [0, 0, 0];
       shapes.keep(given);
       const staying = new Set(parts.filter((p) => given.has(p.shape)).map((p) => p.key));
       for (const [key, each] of drawn) if (!staying.has(key)) drop(key, each);
-      for (const part of parts) place(part, offsets?.get(part.key) ?? [0, 0, 0]);
+      for (const part of posedAt(parts, motions, turns)) place(part, offsetOf(part.key));
+      if (!last || !isTurned(last, shown)) reach = reachOf(shown, offsetOf);
+      last = shown;
       ground.shade(footprintsOf(standing()));
       lift(lifted);
     },
@@ -132,6 +159,20 @@ export function createPieceScene(): PieceScene {
     },
   };
 }
+
+/** Whether two differ in their turns alone. */
+const isTurned = (a: Shown, b: Shown): boolean =>
+  a.parts === b.parts &&
+  a.motions === b.motions &&
+  a.shapes === b.shapes &&
+  a.isApart === b.isApart;
+
+/** Whether the same strips lie in the same hand; a part that was only moved is not grown anew. */
+const isSameWood = (a: DrawnPart, b: DrawnPart): boolean =>
+  a.strips === b.strips && a.blank === b.blank && a.isMirrored === b.isMirrored;
+
+const boxIn = ({ boundingBox }: BufferGeometry, matrix: Matrix4): Box3 =>
+  new Box3().copy(boundingBox ?? new Box3()).applyMatrix4(matrix);
 
 function matrixOf({ origin, x, y, z }: DrawnPart["pose"], offset: Place): Matrix4 {
   return new Matrix4()

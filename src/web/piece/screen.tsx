@@ -1,8 +1,10 @@
 import { useCallback, useEffect, useMemo, useState } from "react";
 import { turnTo } from "../../kinds/index.ts";
+import type { Motion } from "../../piece/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { Head, type Theme } from "../head.tsx";
 import { ModelView } from "../model/index.ts";
+import { PapersScreen } from "../papers/screen.tsx";
 import { PartsScreen } from "../parts/screen.tsx";
 import { ProofScreen } from "../proof/screen.tsx";
 import { ShapeScreen } from "../shape/screen.tsx";
@@ -10,7 +12,7 @@ import { KeepingLine } from "./keeping-line.tsx";
 import { Notices } from "./notices.tsx";
 import { RefusalLines } from "./refusal-lines.tsx";
 import { StationStick } from "./station-stick.tsx";
-import type { StationName } from "./stations.ts";
+import { type StationName, titleOf } from "./stations.ts";
 import { TitleStrip } from "./title-strip.tsx";
 import type { Worked } from "./told.ts";
 import { useUndoKeys } from "./undo-keys.ts";
@@ -122,11 +124,16 @@ function Bench(props: {
     [id, station],
   );
   const isOld = refusals.length > 0 || fault !== undefined;
-  const title = station === "proof" ? "Proof" : "Shape";
   return (
-    <div className="piece">
+    <div className="piece" data-station={station}>
       <StationStick id={id} current={station} says={settled(worked)} />
-      <main className="writing" id="writing" tabIndex={-1} aria-label={title} data-stale={isOld}>
+      <main
+        className="writing"
+        id="writing"
+        tabIndex={-1}
+        aria-label={titleOf(station)}
+        data-stale={isOld}
+      >
         <Notices piece={piece} shop={shop} fault={fault} />
         {doc && (
           <RefusalLines
@@ -151,7 +158,13 @@ function Bench(props: {
           </fieldset>
         )}
         {doc && station === "shape" && view === "sizes" && (
-          <ShapeScreen document={doc} piece={piece} workup={workup} refusals={refusals} />
+          <ShapeScreen
+            document={doc}
+            piece={piece}
+            shop={shop.shop}
+            workup={workup}
+            refusals={refusals}
+          />
         )}
         {doc && workup && station === "shape" && view === "parts" && (
           <PartsScreen
@@ -167,10 +180,19 @@ function Bench(props: {
         {workup && station === "proof" && (
           <ProofScreen workup={workup} units={workup.piece.units} point={point} lifted={lifted} />
         )}
+        {doc && station === "papers" && (
+          <PapersScreen
+            id={id}
+            document={doc}
+            shop={shop.shop}
+            isKept={piece.keeping.is === "kept"}
+          />
+        )}
       </main>
       <section className="sheet-model" aria-label="Model" data-stale={isOld}>
         <ModelView
           parts={parts}
+          motions={workup?.piece.motions ?? still}
           shapes={shapes}
           lifted={lifted}
           chosen={chosen}
@@ -184,6 +206,9 @@ function Bench(props: {
     </div>
   );
 }
+
+/** Nothing is worked out yet, so nothing moves. */
+const still: readonly Motion[] = [];
 
 /** What the stick says of how far each station is. */
 function settled({ workup, refusals }: Worked) {

@@ -6,11 +6,15 @@ export const stations = [
   { name: "glueup", title: "Glue-up", isBuilt: false },
   { name: "machines", title: "Machines", isBuilt: false },
   { name: "bench", title: "Bench", isBuilt: false },
-  { name: "papers", title: "Papers", isBuilt: false },
+  { name: "papers", title: "Papers", isBuilt: true },
   { name: "price", title: "Price", isBuilt: false },
 ] as const;
 
 export type StationName = (typeof stations)[number]["name"];
+
+/** What a station is called. */
+export const titleOf = (name: StationName): string =>
+  stations.find((s) => s.name === name)?.title ?? "";
 
 /** A built station by its name in the address; the first where it names none. */
 export const stationNamed = (name: string | undefined): StationName =>

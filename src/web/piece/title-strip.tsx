@@ -1,4 +1,5 @@
-import { printLength, printQuantity } from "../../units/index.ts";
+import { overAll } from "../../piece/index.ts";
+import { type Mm, printLength, printQuantity } from "../../units/index.ts";
 import type { Workup } from "../../workup/index.ts";
 import { Typeset } from "../controls/typeset.tsx";
 
@@ -6,12 +7,9 @@ import { Typeset } from "../controls/typeset.tsx";
 export function TitleStrip({ workup }: { readonly workup: Workup }) {
   const { piece, weighing } = workup;
   const { units } = piece;
-  const top = piece.parts.find((part) => part.role === "top");
-  const size = (length: Parameters<typeof printLength>[0]) =>
-    printLength(length, { units, purpose: "layout" });
-  const over = top
-    ? `${size(top.blank.length)} × ${size(top.blank.width)} × ${size((top.pose.origin[2] + top.blank.thickness) as typeof top.blank.length)}`
-    : "";
+  const size = (length: Mm) => printLength(length, { units, purpose: "layout" });
+  const { open, closed } = overAll(piece.parts, piece.motions);
+  const over = [open.length, open.width, open.height].map(size).join(" × ");
   const { mass } = weighing;
   return (
     <dl className="title-strip">
@@ -26,7 +24,7 @@ export function TitleStrip({ workup }: { readonly workup: Workup }) {
       <div>
         <dt>Over all</dt>
         <dd>
-          <Typeset text={over} />
+          <Typeset text={closed ? `${over}, closed ${size(closed.width)} wide` : over} />
         </dd>
       </div>
       <div>

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { kinds } from "../../kinds/index.ts";
+import { type Kind, kinds } from "../../kinds/index.ts";
 import type { LengthUnit } from "../../units/index.ts";
 import { api, type Listed, type Said, saidBy } from "../api/index.ts";
 import { Head, type Theme } from "../head.tsx";
@@ -125,13 +125,16 @@ function NewPiece({
   const open = ({ id }: { readonly id: string }) => {
     window.location.hash = `#/piece/${id}/shape`;
   };
-  const [kind] = kinds;
+  const begin = ({ name: kind, title }: Kind) =>
+    void api.make(kind, name.trim() || title, units).then(open, tell);
   return (
     <form
       className="new-piece"
       onSubmit={(event) => {
         event.preventDefault();
-        if (kind) api.make(kind.name, name.trim() || kind.title, units).then(open, tell);
+        const { submitter } = event.nativeEvent as SubmitEvent;
+        const kind = kinds.find((one) => one.name === submitter?.getAttribute("value"));
+        if (kind) begin(kind);
       }}
     >
       <h2>A new piece</h2>
@@ -142,16 +145,18 @@ function NewPiece({
             id="new-name"
             value={name}
             maxLength={120}
-            placeholder={kind?.title}
+            placeholder="Its kind, unless it has a name"
             autoComplete="off"
             onChange={(event) => setName(event.target.value)}
           />
         </div>
       </div>
       <p className="piece-doings">
-        <button type="submit" className="remedy">
-          Begin a plain table
-        </button>
+        {kinds.map(({ name: kind, title }) => (
+          <button key={kind} type="submit" value={kind} className="remedy">
+            Begin a {title.toLowerCase()}
+          </button>
+        ))}
         <button type="button" className="remedy" onClick={() => file.current?.click()}>
           Take in a file
         </button>

@@ -4,6 +4,7 @@ import type { Workup } from "../../workup/index.ts";
 import { Chain } from "../controls/chain.tsx";
 import { FindingLine } from "../controls/finding-line.tsx";
 import { Typeset } from "../controls/typeset.tsx";
+import { partsLit } from "../piece/lights.ts";
 
 type Props = {
   readonly workup: Workup;
@@ -37,6 +38,7 @@ export function ProofScreen({ workup, units, lifted, point }: Props) {
                 <Row
                   key={finding.id}
                   finding={finding}
+                  lights={partsLit(workup.piece, finding.lights)}
                   units={units}
                   lifted={lifted}
                   point={point}
@@ -50,13 +52,14 @@ export function ProofScreen({ workup, units, lifted, point }: Props) {
   );
 }
 
-function Row({
-  finding,
-  units,
-  lifted,
-  point,
-}: { readonly finding: Finding } & Omit<Props, "workup">) {
-  const { lights, margin, why } = finding;
+type RowProps = Omit<Props, "workup"> & {
+  readonly finding: Finding;
+  /** keys of the parts that it speaks of */
+  readonly lights: readonly string[];
+};
+
+function Row({ finding, lights, units, lifted, point }: RowProps) {
+  const { margin, why } = finding;
   return (
     <li
       data-lifted={lights.some((key) => lifted.has(key))}

@@ -1,14 +1,18 @@
 import { onSide, type Question, timberGroups, timberNamed } from "../../asking/index.ts";
+import type { Shop } from "../../shop/index.ts";
 import { type LengthUnit, printQuantity } from "../../units/index.ts";
 import { type Given, problemAt } from "../../worked/index.ts";
 import { ChoiceField } from "../controls/choice-field.tsx";
 import type { Wrong } from "../controls/field-note.tsx";
+import { PickField } from "../controls/pick-field.tsx";
 import { QuantityField } from "../controls/quantity-field.tsx";
 import { TimberField } from "../controls/timber-field.tsx";
 import { useTyping } from "../controls/use-typing.ts";
 
 type Props = {
   readonly question: Question<unknown>;
+  /** for what is chosen among its things */
+  readonly shop?: Shop | undefined;
   readonly label?: string;
   /** what is kept of it; nothing stands for its default */
   readonly stands: string | undefined;
@@ -22,7 +26,7 @@ type Props = {
 
 /** A question of the piece's, of whatever kind. */
 export function AnswerField(props: Props) {
-  const { question, stands, units, refusal, keep } = props;
+  const { question, shop, stands, units, refusal, keep } = props;
   const label = capital(props.label ?? question.says);
   const fallback = question.fallback === undefined ? "" : onSide(question.fallback, units);
   const text = stands ?? fallback;
@@ -44,6 +48,20 @@ export function AnswerField(props: Props) {
         label={label}
         groups={timberGroups}
         chosen={timberNamed(text) ?? text}
+        problem={refusal}
+        isWrong={refusal !== undefined}
+        write={keep}
+      />
+    );
+  }
+  if (question.kind === "thing") {
+    const things = shop && question.from ? shop[question.from].map(({ name }) => name) : [];
+    return (
+      <PickField
+        label={label}
+        names={things}
+        chosen={things.find((name) => isSame(name, text)) ?? text}
+        missing={shop ? "not in the shop" : undefined}
         problem={refusal}
         isWrong={refusal !== undefined}
         write={keep}
@@ -94,5 +112,8 @@ function echoOf({ value, unit }: Given, units: LengthUnit): string | undefined {
   const there = printQuantity(value, unit, units === "inch" ? "mm" : "inch");
   return here === there ? undefined : there;
 }
+
+/** The shop's things are found however their letters are written. */
+const isSame = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
 
 const capital = (says: string) => says.charAt(0).toUpperCase() + says.slice(1);

@@ -1,7 +1,8 @@
 import { useState } from "react";
 import { timber } from "../../asking/index.ts";
-import { answer, homeAsks, override, writeField, writeHome } from "../../kinds/index.ts";
+import { answer, homeAsks, idleAsks, override, writeField, writeHome } from "../../kinds/index.ts";
 import type { PieceDocument, Value } from "../../piece/index.ts";
+import type { Shop } from "../../shop/index.ts";
 import type { Workup } from "../../workup/index.ts";
 import { kindKnown } from "../piece/kind-known.ts";
 import { refusalAt } from "../piece/refusal-at.ts";
@@ -9,35 +10,39 @@ import type { Refusal } from "../piece/talk.ts";
 import type { OpenPiece } from "../piece/use-piece.ts";
 import { AnswerField } from "./answer-field.tsx";
 import { Diagram } from "./diagram.tsx";
+import { LeafSection } from "./leaf-section.tsx";
 import { NameField } from "./name-field.tsx";
 import { OwnValue } from "./own-value.tsx";
 
 type Props = {
   readonly document: PieceDocument;
   readonly piece: OpenPiece;
+  /** whose things may be chosen; undefined until it is read */
+  readonly shop: Shop | undefined;
   readonly workup: Workup | undefined;
   readonly refusals: readonly Refusal[];
 };
 
 /** The piece's dimensions as a maker thinks of them. */
-export function ShapeScreen({ document, piece, workup, refusals }: Props) {
+export function ShapeScreen({ document, piece, shop, workup, refusals }: Props) {
   const [touched, setTouched] = useState<string>();
   const [first] = Object.entries(document.assemblies);
   if (!first) return null;
   const [assembly, texts] = first;
   const kind = kindKnown(texts.kind);
+  const idle = kind ? idleAsks(kind, texts) : [];
   const { units } = document;
   const { preview, commit } = piece;
   return (
     <div className="shape">
       <h1>{kind?.title ?? document.name}</h1>
-      {kind && <Diagram dimension={touched} texts={texts} />}
+      {kind && <Diagram kind={kind.name} dimension={touched} texts={texts} />}
       <form onSubmit={(event) => event.preventDefault()}>
         {kind?.groups.map((group) => (
           <section key={group.title} aria-label={group.title}>
             <h2>{group.title}</h2>
             {group.asks
-              .filter((name) => !isIdle(name, texts))
+              .filter((name) => !idle.includes(name))
               .map((name) => {
                 const question = kind.asks[name];
                 if (!question) throw new Error(`${kind.name} is not asked ${name}`);
@@ -45,6 +50,7 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
                   <AnswerField
                     key={name}
                     question={question}
+                    shop={shop}
                     stands={texts[name]}
                     units={units}
                     refusal={refusalAt(refusals, "assemblies", assembly, name)}
@@ -58,10 +64,13 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
                   />
                 );
               })}
-            {group.title === "Joints" && workup && (
-              <JointValues
+            {workup && group.title === "Leaf joint" && (
+              <LeafSection piece={workup.piece} units={units} />
+            )}
+            {workup && (
+              <SharedValues
                 document={document}
-                values={workup.piece.values}
+                values={workup.piece.values.filter(({ key }) => sharedIn[group.title]?.test(key))}
                 piece={piece}
                 refusals={refusals}
               />
@@ -116,20 +125,25 @@ export function ShapeScreen({ document, piece, workup, refusals }: Props) {
   );
 }
 
-/** A square leg has no foot to be asked about. */
-const isIdle = (name: string, texts: Readonly<Record<string, string>>): boolean =>
-  texts["leg-form"] === "square" && (name === "foot" || name === "taper-start");
+/**
+ * What several joints, leaves or arms share and is not asked outright, by the group that it stands in:
+ * all tenons of the long rails, and of the end rails; hinges and mouldings; openings of the arms.
+ */
+const sharedIn: Readonly<Record<string, RegExp>> = {
+  Joints: /\/tenons\/(long|end)\./,
+  "Leaf joint": /\/leaf-joint\.(pin-over-face|plate|pin-height|radius|cove|fillet)$/,
+  "Swing arms": /\/arms\.(offset|kerf|opening)$/,
+};
 
-/** What all joints of the long rails share, and all of the end rails; worked out unless the maker says otherwise. */
-function JointValues(props: {
+/** Worked out unless the maker says otherwise. */
+function SharedValues(props: {
   readonly document: PieceDocument;
   readonly values: readonly Value[];
   readonly piece: OpenPiece;
   readonly refusals: readonly Refusal[];
 }) {
   const { document, values, piece, refusals } = props;
-  const shared = values.filter(({ key }) => /\/tenons\/(long|end)\./.test(key));
-  return shared.map((value) => (
+  return values.map((value) => (
     <OwnValue
       key={value.key}
       value={value}

@@ -96,7 +96,7 @@ function Field({
 
 /** The value as the other side writes it, so that a slip of the unit is seen at once. */
 function echoOf(question: Question<unknown>, text: string, units: LengthUnit): string | undefined {
-  if (text.trim() === "") return undefined;
+  if (question.kind !== "quantity" || text.trim() === "") return undefined;
   const read = question.read(text, units, false);
   if (!read.ok) return undefined;
   const { value, unit } = read.value as Given;
