@@ -101,7 +101,29 @@ export type RadiusDimension = {
   readonly says: string;
 };
 
-export type Dimension = StraightDimension | RunningDimension | RadiusDimension;
+/** A length too small for a line between arrows: its name and figure stand aside, and a leader shows where. */
+export type LeaderDimension = {
+  readonly dimension: "leader";
+  readonly id: string;
+  /** what it is called before its figure */
+  readonly of: string;
+  readonly along: "across" | "up" | "aligned";
+  readonly from: Point;
+  readonly to: Point;
+  /** where its arrow points */
+  readonly at: Point;
+  /** corners on its way from there to its knee */
+  readonly via: readonly Point[];
+  /** its knee from where the arrow points, on paper: right and up */
+  readonly shift: Point;
+  /** which way the text runs on from its knee */
+  readonly runs: "left" | "right";
+  /** from one point to the other, signed across and up [mm] */
+  readonly measures: Mm;
+  readonly says: string;
+};
+
+export type Dimension = StraightDimension | RunningDimension | RadiusDimension | LeaderDimension;
 
 /** Something drawn, in real millimetres of it, and the scale at which it comes on paper. */
 export type Drawing = {

@@ -4,9 +4,11 @@ import type { CutList } from "../stock/index.ts";
 import type { LengthUnit } from "../units/index.ts";
 import type { Finding } from "../worked/index.ts";
 import { cutListCsv } from "./cut-list-csv.ts";
+import { armPages } from "./pages/arm-pages.ts";
 import { cutListPages } from "./pages/cut-list-pages.ts";
 import { findingsPages } from "./pages/findings-pages.ts";
 import { jointPages } from "./pages/joint-pages.ts";
+import { leafJointPages } from "./pages/leaf-joint-pages.ts";
 import type { Page, Setting } from "./pages/page.ts";
 import { partPages } from "./pages/part-pages.ts";
 import { stripDrawing } from "./pages/strip.ts";
@@ -43,6 +45,8 @@ export function planOf(workup: Planned, solids: Solids, asked: PlanAsked): Plan 
   const setting: Setting = { paper: papers[asked.paper], units: asked.units };
   const pages: readonly Page[] = [
     titlePage(workup.piece, solids, workup.cutList.mass, asked.hidden ?? false, setting),
+    ...leafJointPages(workup.piece, setting),
+    ...armPages(workup.piece, setting),
     ...jointPages(workup.piece, workup.cutList, solids, setting),
     ...partPages(workup.piece, workup.cutList, solids, setting),
     ...cutListPages(workup.piece, workup.cutList, setting),

@@ -1,4 +1,5 @@
 import { type LengthUnit, type Mm, mm } from "../units/index.ts";
+import { Problem } from "../worked/index.ts";
 import type { Drawing, Point } from "./drawing.ts";
 
 export type PaperName = "letter" | "a4";
@@ -16,6 +17,26 @@ export const papers: Readonly<Record<PaperName, Paper>> = {
   letter: { name: "letter", width: mm(11 * 25.4), height: mm(8.5 * 25.4) },
   a4: { name: "a4", width: mm(297), height: mm(210) },
 };
+
+/** What a piece is printed on where nothing else is asked: by its side of the inch. */
+export const usualPaper = (units: LengthUnit): PaperName => (units === "inch" ? "letter" : "a4");
+
+/**
+ * The paper of that name.
+ *
+ * @param place  where it was asked for
+ * @throws Problem "paper-unknown"
+ */
+export function paperNamed(text: string, place: string): PaperName {
+  const name = text.toLowerCase();
+  if (name === "letter" || name === "a4") return name;
+  throw new Problem(
+    "paper-unknown",
+    `${place}, “${text.slice(0, 24)}”`,
+    "There are two papers.",
+    "Use letter or a4.",
+  );
+}
 
 /** Kept clear of ink: wide at the left, where sheets are punched; ISO 5457 from memory [mm]. */
 export const margins = { left: 20, right: 10, top: 10, bottom: 10 } as const;

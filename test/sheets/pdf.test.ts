@@ -1,73 +1,11 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { blankDrawing } from "../../src/sheets/drawing.ts";
 import { papers, type Sheet, writePdf } from "../../src/sheets/index.ts";
 import { STRIP } from "../../src/sheets/sheet.ts";
+import { DOTS, rendered, strokesAcross, textOf, withPoppler } from "../kit/print.ts";
 import { demos, fonts, planned } from "../kit/sheets.ts";
 
-/** Poppler's readers, of another make than what writes. */
-const [toPicture, toText] = ["pdftoppm", "pdftotext"] as const;
-/** Dots to a millimetre: a tenth of one is two of them. */
-const DOTS = 20;
 const asked = { fonts, made: new Date("2026-03-14T12:00:00Z") };
-
-const has = (tool: string): boolean => {
-  try {
-    execFileSync(tool, ["-v"], { stdio: "ignore" });
-    return true;
-  } catch {
-    return false;
-  }
-};
-// Where it is missing the tests that need it are skipped, loudly; continuous integration must have it.
-const hasPoppler = has(toPicture) && has(toText);
-if (!hasPoppler && !process.env.CI)
-  console.warn("pdftoppm is missing: true size on paper is NOT tested. Install poppler-utils.");
-const withPoppler = test.skipIf(!hasPoppler && !process.env.CI);
-
-let folder = "";
-beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), "latewood-pdf-"));
-});
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-type Picture = { readonly width: number; readonly height: number; readonly gray: Uint8Array };
-
-/** A page rendered, and read back dot by dot. */
-function rendered(pdf: Uint8Array, page: number): Picture {
-  const path = join(folder, "page");
-  writeFileSync(`${path}.pdf`, pdf);
-  const size = ["-r", String(DOTS * 25.4), "-gray", "-aa", "no", "-aaVector", "no"];
-  const which = ["-f", String(page), "-l", String(page), "-singlefile"];
-  execFileSync(toPicture, [...size, ...which, `${path}.pdf`, path]);
-  const bytes = readFileSync(`${path}.pgm`);
-  const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(bytes.subarray(0, 40).toString("latin1"));
-  if (!head) throw new Error("pdftoppm wrote something else than a grey picture");
-  return {
-    width: Number(head[1]),
-    height: Number(head[2]),
-    gray: bytes.subarray(head[0].length),
-  };
-}
-
-/** Middles of the dark runs along a level or upright line through the picture [mm from upper left]. */
-function strokesAcross({ width, height, gray }: Picture, along: "x" | "y", at: number) {
-  const fixed = Math.round(at * DOTS);
-  const count = along === "x" ? width : height;
-  const isDark = (i: number) =>
-    (gray[along === "x" ? fixed * width + i : i * width + fixed] ?? 255) < 128;
-  const middles: number[] = [];
-  for (let i = 0; i < count; i++) {
-    if (!isDark(i)) continue;
-    const start = i;
-    while (i < count && isDark(i)) i++;
-    middles.push((start + i) / 2 / DOTS);
-  }
-  return middles;
-}
 
 const [demo] = demos;
 if (!demo) throw new Error("there is no demo piece");
@@ -164,9 +102,7 @@ describe("a PDF", () => {
 
   withPoppler("its text can be read back, fractions and all", async () => {
     const inches = demos.find(({ piece }) => piece.units === "inch") ?? demo;
-    const path = join(folder, "text.pdf");
-    writeFileSync(path, await writePdf(planned(inches).sheets, asked));
-    const text = execFileSync(toText, ["-layout", path, "-"], { encoding: "utf8" });
+    const text = textOf(await writePdf(planned(inches).sheets, asked));
     expect(text).toContain(inches.piece.document.name);
     expect(text).toMatch(/29\s?1⁄4″/);
     expect(text).toContain("Holds");

@@ -1,14 +1,17 @@
 import type { Feature, Haunch, Part } from "../../piece/index.ts";
 import { type LengthUnit, type Mm, mm } from "../../units/index.ts";
 import { drawnLength } from "../figures.ts";
+import { isUnderHinge } from "../views/part-places.ts";
 
 /** What is worked on a part and no dimension line tells: one line for each sort, counted. */
-export function partNotes(
-  { features, reference, blank }: Part,
-  units: LengthUnit,
-): readonly string[] {
+export function partNotes(part: Part, units: LengthUnit): readonly string[] {
+  const { features, reference, blank } = part;
   const sized = (length: Mm) => drawnLength(length, units, "fit");
-  const told = features.map((feature) => noteOf(feature, blank, sized));
+  const told = features.map((feature) =>
+    feature.feature === "bore" && isUnderHinge(feature, part)
+      ? `lead hole for a hinge’s screw, Ø ${sized(feature.diameter)}, ${sized(feature.depth)} deep: mark it through the plate.`
+      : noteOf(feature, blank, sized),
+  );
   const sorts = [...new Set(told)];
   return [
     `Measured from the left end, the ${reference.edge} edge and the ${reference.face} face: a ring marks where the tape starts.`,

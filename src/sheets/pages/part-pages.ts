@@ -13,9 +13,15 @@ import { detailsOf, jointEnds } from "./part-details.ts";
 import { partNotes } from "./part-notes.ts";
 import { scaleFor, scaleText } from "./scales.ts";
 
-type Sketched = { readonly row: CutRow; readonly part: Part; readonly seen: SeenPart };
+type Sketched = {
+  readonly row: CutRow;
+  readonly part: Part;
+  /** of all its fellows, each once */
+  readonly names: readonly string[];
+  readonly seen: SeenPart;
+};
 
-/** Legs, rails and tops have a sheet each; what is smaller shares one by twos. */
+/** Legs, rails, tops and leaves have a sheet each; what is smaller shares one by twos. */
 export function partPages(
   { parts }: Piece,
   { rows }: CutList,
@@ -27,9 +33,10 @@ export function partPages(
     const part = fellows.find(({ isMirrored }) => !isMirrored) ?? fellows[0];
     if (!part) throw new Error(`the cut list's row ${row.name} has no part`);
     const pattern = { ...part, isMirrored: false };
-    return { row, part: pattern, seen: seenPart(pattern, solids.of(pattern)) };
+    const names = [...new Set(fellows.map(({ name }) => name))];
+    return { row, part: pattern, names, seen: seenPart(pattern, solids.of(pattern)) };
   });
-  const isLarge = ({ part }: Sketched) => ["leg", "rail", "top"].includes(part.role);
+  const isLarge = ({ part }: Sketched) => ["leg", "rail", "top", "leaf"].includes(part.role);
   const small = all.filter((one) => !isLarge(one));
   const pairs = small.flatMap((one, i) => (i % 2 === 0 ? [[one, small[i + 1]] as const] : []));
   return [
@@ -40,8 +47,10 @@ export function partPages(
 
 const idOf = ({ row }: Sketched) => `part-${(row.marks[0] ?? "").toLowerCase()}`;
 /** A row of strips is drawn as the panel they make. */
-const nameOf = ({ row, part }: Omit<Sketched, "seen">) => (row.isGluedUp ? part.name : row.name);
-const titleOf = (one: Omit<Sketched, "seen">) => `${markList(one.row.marks)}: ${nameOf(one)}`;
+const nameOf = ({ row, names }: Pick<Sketched, "row" | "names">) =>
+  row.isGluedUp ? names.join(", ") : row.name;
+const titleOf = (one: Pick<Sketched, "row" | "names">) =>
+  `${markList(one.row.marks)}: ${nameOf(one)}`;
 
 function wholePage(one: Sketched, setting: Setting): Page {
   const field = fieldOf(setting.paper);
@@ -105,14 +114,14 @@ function sharedPage(all: readonly Sketched[], setting: Setting): Page {
 }
 
 /** Marks and name, how many, how large. */
-function heading({ row, part }: Sketched, { left, right, top }: Area, { units }: Setting) {
+function heading({ row, part, names }: Sketched, { left, right, top }: Area, { units }: Setting) {
   const { length, width, thickness } = part.blank;
   const size = [length, width, thickness].map((n) => drawnLength(n, units, "layout")).join(" × ");
   const mirrored = row.mirrored.length > 0 ? `; ${markList(row.mirrored)} mirrored` : "";
   const strips = row.isGluedUp ? `, of ${part.strips.length} strips` : "";
   const line = `${row.marks.length} ${row.marks.length === 1 ? "part" : "parts"}${strips}, ${size}${mirrored}.`;
   const { heading: head, body } = sizes;
-  const titles = wrapped(titleOf({ row, part }), head, right - left, true);
+  const titles = wrapped(titleOf({ row, names }), head, right - left, true);
   let y = top;
   const texts = [
     ...titles.map((says) => {

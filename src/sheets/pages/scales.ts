@@ -19,9 +19,21 @@ export function scaleFor(units: LengthUnit, fits: (scale: number) => boolean): n
   return found;
 }
 
+/** Scales of what is drawn larger than it is, the largest first; ISO 5455 has most of them, from memory. */
+const enlarged: readonly number[] = [1 / 10, 1 / 8, 1 / 5, 1 / 4, 1 / 3, 1 / 2, 1];
+
+/**
+ * The largest enlargement at which something comes out no longer than its room; true size where none fits.
+ *
+ * @param fits  whether it does at a scale
+ * @returns how many millimetres one on paper stands for, 1 or less
+ */
+export const enlargedFor = (fits: (scale: number) => boolean): number => enlarged.find(fits) ?? 1;
+
 /**
  * A scale in words.
  *
  * @param scale  how many millimetres one on paper stands for [1]
  */
-export const scaleText = (scale: number): string => `1:${scale}`;
+export const scaleText = (scale: number): string =>
+  scale < 1 ? `${Math.round(1 / scale)}:1` : `1:${scale}`;

@@ -1,4 +1,4 @@
-import type { Piece } from "../../piece/index.ts";
+import { type Piece, posedAt, type State, statesOf } from "../../piece/index.ts";
 import type { Solids } from "../../solid/index.ts";
 import { type Kg, printQuantity } from "../../units/index.ts";
 import type { Lettering } from "../drawing.ts";
@@ -6,19 +6,39 @@ import { setFractions } from "../figures.ts";
 import { lettering, sizes, textLength, wrapped } from "../lettering.ts";
 import { type Area, fieldOf, type Placed } from "../sheet.ts";
 import { viewNames } from "../views/camera.ts";
-import { type PieceView, pieceDrawing, pieceView, ROWS } from "../views/overall.ts";
+import { foldingView, type PieceView, pieceDrawing, pieceView, ROWS } from "../views/overall.ts";
 import type { Extent } from "../views/view.ts";
 import { type Page, type Setting, writing } from "./page.ts";
 import { scaleFor, scaleText } from "./scales.ts";
 
 /** Kept round the views: dimension rows, names, and air between [mm]. */
-const PAD = { left: ROWS.first + 6, below: ROWS.second + 4, between: 30, above: 15 } as const;
+const PAD = { left: ROWS.first + 6, below: 4, between: 30, above: 15 } as const;
 
 const wide = ({ left, right }: Extent) => right - left;
 const high = ({ bottom, top }: Extent) => top - bottom;
 
+/** The ways a piece stands on the title sheet: all up, folded, and for the general view one leaf down. */
+function stancesOf(piece: Piece) {
+  const { motions, parts } = piece;
+  const states = statesOf(motions);
+  const [folded, open] = [states[0], states.at(-1)];
+  const first = motions.find(({ kind }) => kind === "leaf");
+  const isOneDown = ({ turns }: State) =>
+    motions.every(({ key, kind }) => kind !== "leaf" || !turns[key] === (key !== first?.key));
+  const shown = states.find(isOneDown) ?? folded;
+  const standing = (state: State | undefined): Piece => ({
+    ...piece,
+    parts: state ? posedAt(parts, motions, state.turns) : parts,
+  });
+  return {
+    ...{ open: standing(open), folded: standing(folded), shown: standing(shown) },
+    says: first && shown ? `, ${shown.says}` : "",
+  };
+}
+
 /**
- * The piece from the front, the end and above, and in a general view, with its overall dimensions.
+ * The piece from the front, the end and above, and in a general view, with its overall dimensions. A
+ * piece that folds stands open, its leaves as they hang thin in the end view.
  *
  * @param mass  of the piece [kg]
  */
@@ -30,12 +50,17 @@ export function titlePage(
   { paper, units }: Setting,
 ): Page {
   const field = fieldOf(paper);
-  const [front, end, above, general] = (["front", "end", "above", "general"] as const).map((name) =>
-    pieceView(piece, solids, name),
-  ) as [PieceView, PieceView, PieceView, PieceView];
+  const stances = stancesOf(piece);
+  const { open } = stances;
+  const [front, above] = (["front", "above"] as const).map((name) =>
+    pieceView(open, solids, name),
+  ) as [PieceView, PieceView];
+  const end = foldingView(open, stances.folded, solids, "end");
+  const general = pieceView(stances.shown, solids, "general");
+  const below = PAD.below + (end.folded ? ROWS.third : ROWS.second);
   const room = {
     across: field.right - field.left - PAD.left - PAD.between - 4,
-    up: field.top - field.bottom - PAD.below - PAD.above - 5,
+    up: field.top - field.bottom - below - PAD.above - 5,
   };
   const scale = scaleFor(
     units,
@@ -45,27 +70,29 @@ export function titlePage(
   );
   const shown = { units, scale, hidden };
   const at = (view: PieceView, left: number, bottom: number): Placed => ({
-    drawing: pieceDrawing(piece, view, shown),
+    drawing: pieceDrawing(open, view, shown),
     at: [left - view.extent.left / scale, bottom - view.extent.bottom / scale],
   });
   // What is left over goes between and round the views.
   const spare = room.up - (high(front.extent) + high(above.extent)) / scale;
   const left = field.left + PAD.left;
-  const base = field.bottom + PAD.below + Math.min(spare / 2, 10);
+  const base = field.bottom + below + Math.min(spare / 2, 10);
   const planBase = base + high(front.extent) / scale + PAD.above + Math.min(spare / 3, 8);
   const endLeft = left + wide(front.extent) / scale + PAD.between;
   const words = facts(piece, mass, { ...field, left: endLeft - 8 });
   const endRight = endLeft + wide(end.extent) / scale;
   const under = { right: field.right, top: words.below - 8 };
   // Over the end view or beside it, wherever the picture comes out larger.
-  const picture = pictured(piece, general, [
+  const picture = pictured(stances.shown, general, [
     { ...under, left: endLeft - 8, bottom: base + high(end.extent) / scale + 11 },
     { ...under, left: endRight + 14, bottom: field.bottom + 6 },
   ]);
-  const name = (view: PieceView, x: number, y: number): Lettering =>
-    lettering([x, y + 3], viewNames[view.name], { size: sizes.body, isBold: true });
+  const name = (says: string, x: number, y: number): Lettering =>
+    lettering([x, y + 3], says, { size: sizes.body, isBold: true });
   const top = (view: PieceView, bottom: number) => bottom + high(view.extent) / scale;
-  const nameLength = textLength(viewNames.general, sizes.body, true);
+  const generalSays = `${viewNames.general}${stances.says}`;
+  const nameLength = textLength(generalSays, sizes.body, true);
+  const endSays = `${viewNames.end}${end.folded ? "; thin, as it is folded" : ""}`;
   return {
     id: "title",
     shows: "Views of the whole piece",
@@ -76,10 +103,10 @@ export function titlePage(
       at(end, endLeft, base),
       picture.placed,
       writing("names", [
-        name(above, left, top(above, planBase)),
-        name(front, left, top(front, base)),
-        name(end, endLeft, top(end, base)),
-        name(general, Math.min(picture.left, field.right - nameLength), picture.top),
+        name(viewNames.above, left, top(above, planBase)),
+        name(viewNames.front, left, top(front, base)),
+        name(endSays, endLeft, top(end, base)),
+        name(generalSays, Math.min(picture.left, field.right - nameLength), picture.top),
         ...words.texts,
       ]),
     ],

@@ -2,22 +2,36 @@ import { outOf } from "../../geometry/index.ts";
 import type { Part, Piece } from "../../piece/index.ts";
 import type { Solids } from "../../solid/index.ts";
 import { type LengthUnit, mm } from "../../units/index.ts";
-import { blankDrawing, type Dimension, type Drawing, type Point } from "../drawing.ts";
+import { blankDrawing, type Dimension, type Drawing, type Point, type Stroke } from "../drawing.ts";
 import { drawnLength } from "../figures.ts";
 import { cameras, type ViewName, viewNames } from "./camera.ts";
 import { bodiesOf, type Extent, type View, viewOf } from "./view.ts";
 
 /** Rows of dimension lines beside a view, on paper [mm]. */
-export const ROWS = { first: 8, second: 16 } as const;
+export const ROWS = { first: 8, second: 16, third: 24 } as const;
 
 /** A view of the whole piece before it has a scale. */
-export type PieceView = View & { readonly name: ViewName };
+export type PieceView = View & {
+  readonly name: ViewName;
+  /** where it folds: its leaves as they hang, and how far the whole then reaches */
+  readonly folded?: { readonly leaves: readonly Stroke[]; readonly extent: Extent };
+};
 
 /** The lines of a whole piece in one of its views. */
 export const pieceView = (piece: Piece, solids: Solids, name: ViewName): PieceView => ({
   ...viewOf(bodiesOf(piece.parts, solids), cameras[name]),
   name,
 });
+
+/** A view of a piece that folds, with its leaves as they hang when it is folded. */
+export function foldingView(open: Piece, folded: Piece, solids: Solids, name: ViewName): PieceView {
+  const view = pieceView(open, solids, name);
+  const extent = reachOf(folded.parts, name);
+  const leaves = folded.parts.filter(({ role }) => role === "leaf");
+  if (leaves.length === 0 || !extent) return view;
+  const { visible } = viewOf(bodiesOf(leaves, solids), cameras[name]);
+  return { ...view, folded: { leaves: visible, extent } };
+}
 
 /** What the whole-piece drawings show and how. */
 export type Shown = {
@@ -30,17 +44,21 @@ export type Shown = {
 
 /** A view of the whole piece with its overall dimensions. */
 export function pieceDrawing(piece: Piece, view: PieceView, shown: Shown): Drawing {
-  const { name, visible, hidden } = view;
+  const { name, visible, hidden, folded } = view;
   return {
     ...blankDrawing(name, `${viewNames[name]} of ${piece.document.name}`, shown.scale),
-    strokes: shown.hidden ? { visible, hidden } : { visible },
+    strokes: {
+      visible,
+      ...(shown.hidden ? { hidden } : {}),
+      ...(folded ? { centre: folded.leaves } : {}),
+    },
     dimensions: overallDimensions(piece, view, shown.units),
   };
 }
 
 function overallDimensions(
   { parts }: Piece,
-  { name, extent }: PieceView,
+  { name, extent, folded }: PieceView,
   units: LengthUnit,
 ): readonly Dimension[] {
   const legs = reachOf(
@@ -59,10 +77,12 @@ function overallDimensions(
   const across = (id: string, e: Extent, off: number) =>
     dimension(id, "across", [e.left, e.bottom], [e.right, e.bottom], extent.bottom, -off);
   const isWider = (e: Extent) => e.left - extent.left > 0.05 || extent.right - e.right > 0.05;
-  const acrossRows = [
-    ...(legs && isWider(legs) ? [across("over-legs", legs, ROWS.first)] : []),
-    across("overall", extent, legs && isWider(legs) ? ROWS.second : ROWS.first),
+  const rows = [
+    ...(legs && isWider(legs) ? [["over-legs", legs] as const] : []),
+    ...(folded ? [["folded", folded.extent] as const] : []),
+    ["overall", extent] as const,
   ];
+  const acrossRows = rows.map(([id, reach], i) => across(id, reach, ROWS.first * (i + 1)));
   if (name === "end") return acrossRows;
   if (name !== "front") return [];
   const up = (id: string, low: number, high: number, off: number) =>

@@ -14,9 +14,20 @@ const viewFor = (face: string): ViewOf => (face === "show" || face === "back" ? 
 /** The view in which a slope off a face is seen from the side. */
 const sideOf = (face: string): ViewOf => (viewFor(face) === "face" ? "edge" : "face");
 
+/**
+ * Whether a hole lies where a hinge does: its plates say where it is bored, and so no dimension does.
+ */
+export function isUnderHinge(feature: Feature, { features }: Pick<Part, "features">): boolean {
+  if (feature.feature !== "bore") return false;
+  const [x, y] = feature.from;
+  const isIn = ([from, to]: readonly [number, number], at: number) => at > from && at < to;
+  return features.some((one) => one.feature === "hinge-recess" && isIn(one.x, x) && isIn(one.y, y));
+}
+
 /** Where along the grain something starts or ends. */
-export function alongOf(feature: Feature, { blank }: Part): readonly Along[] {
-  const { length } = blank;
+export function alongOf(feature: Feature, part: Part): readonly Along[] {
+  const { length } = part.blank;
+  if (isUnderHinge(feature, part)) return [];
   switch (feature.feature) {
     case "tenon":
       return [
@@ -48,8 +59,10 @@ export function alongOf(feature: Feature, { blank }: Part): readonly Along[] {
 }
 
 /** Where across the part something starts or ends: in y in the face's view, in z in the edge's. */
-export function acrossOf(feature: Feature, { blank }: Part): readonly Across[] {
+export function acrossOf(feature: Feature, part: Part): readonly Across[] {
+  const { blank } = part;
   const { length, thickness } = blank;
+  if (isUnderHinge(feature, part)) return [];
   switch (feature.feature) {
     case "tenon": {
       const x = feature.end === "left" ? 0 : length;
@@ -112,8 +125,9 @@ type Centre = {
 };
 
 /** Holes that are seen as circles or slots in a view. */
-export const centresOf = ({ features }: Part, view: ViewOf): readonly Centre[] =>
-  features.flatMap((feature): readonly Centre[] => {
+export const centresOf = (part: Part, view: ViewOf): readonly Centre[] =>
+  part.features.flatMap((feature): readonly Centre[] => {
+    if (isUnderHinge(feature, part)) return [];
     if (feature.feature === "screw-slot" && view === "edge") {
       const { x, z, runs, travel, headDiameter } = feature;
       const [short, long] = [headDiameter / 2, (headDiameter + travel) / 2];

@@ -27,16 +27,22 @@ function cornersOf(mark: Mark): readonly Point[] {
   switch (mark.mark) {
     case "text":
       return textCorners(mark);
-    case "arc": {
-      const [[x, y], r] = [mark.centre, mark.radius];
-      return [
-        [x - r, y - r],
-        [x + r, y + r],
-      ];
-    }
+    case "arc":
+      return arcCorners(mark);
     default:
       return mark.points;
   }
+}
+
+/** Its ends, and where between them it is farthest left, right, up and down. */
+function arcCorners({ centre, radius, from, to }: Extract<Mark, { mark: "arc" }>) {
+  const quarters = Array.from({ length: 8 }, (_, i) => 90 * (Math.floor(from / 90) + i));
+  return [from, ...quarters.filter((angle) => angle > from && angle < to), to].map(
+    (angle): Point => {
+      const a = (angle * Math.PI) / 180;
+      return [centre[0] + radius * Math.cos(a), centre[1] + radius * Math.sin(a)];
+    },
+  );
 }
 
 function textCorners(mark: Extract<Mark, { mark: "text" }>): readonly Point[] {

@@ -1,4 +1,10 @@
-import type { Dimension, Point, RadiusDimension, StraightDimension } from "../drawing.ts";
+import type {
+  Dimension,
+  LeaderDimension,
+  Point,
+  RadiusDimension,
+  StraightDimension,
+} from "../drawing.ts";
 import { CAPS, textLength } from "../lettering.ts";
 import {
   CLEAR,
@@ -31,6 +37,8 @@ export function dimensionMarks(dimension: Dimension, toPaper: ToPaper): readonly
       return runningMarks(dimension, toPaper);
     case "radius":
       return radiusMarks(dimension, toPaper);
+    case "leader":
+      return leaderMarks(dimension, toPaper);
   }
 }
 
@@ -122,5 +130,30 @@ function radiusMarks(dimension: RadiusDimension, toPaper: ToPaper): readonly Mar
     line(centre, tip, knee, [knee[0] + 2 * side, knee[1]]),
     head(tip, ways, 1),
     text([knee[0] + 2.8 * side, knee[1] - (SIZE * CAPS) / 2], says, 0, side > 0 ? "start" : "end"),
+  ];
+}
+
+/** Between a leader's knee and its text, the last of it clear [mm]. */
+const SHELF = { long: 1.6, clear: 0.8 } as const;
+
+function leaderMarks(dimension: LeaderDimension, toPaper: ToPaper): readonly Mark[] {
+  const { at, via, shift, runs, of, says } = dimension;
+  const tip = toPaper(at);
+  const knee: Point = [tip[0] + shift[0], tip[1] + shift[1]];
+  const corners = via.map(toPaper);
+  const side = runs === "right" ? 1 : -1;
+  const shelf: Point = [knee[0] + side * SHELF.long, knee[1]];
+  const [x, y] = corners[0] ?? knee;
+  const size = Math.hypot(tip[0] - x, tip[1] - y);
+  const u: Point = size > 0 ? [(tip[0] - x) / size, (tip[1] - y) / size] : [0, -1];
+  return [
+    line(tip, ...corners, knee, shelf),
+    head(tip, { u, v: [-u[1], u[0]] }, 1),
+    text(
+      [shelf[0] + side * SHELF.clear, shelf[1] - (SIZE * CAPS) / 2],
+      `${of} ${says}`,
+      0,
+      runs === "right" ? "start" : "end",
+    ),
   ];
 }

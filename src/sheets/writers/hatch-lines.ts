@@ -1,5 +1,8 @@
 import type { Hatch, Point } from "../drawing.ts";
 
+/** Shorter than this a line is none [mm]. */
+const NOTHING = 1e-6;
+
 /**
  * The parallel lines that fill a hatch, in the drawing's own millimetres: within its outlines, holes
  * left out.
@@ -23,6 +26,8 @@ export function hatchLines(
     const y = (n + 0.382) * step;
     const meets = turned.flatMap((outline) => crossings(outline, y)).sort((a, b) => a - b);
     for (let i = 0; i + 1 < meets.length; i += 2) {
+      // Where two outlines share a side there is nothing between them.
+      if ((meets[i + 1] ?? 0) - (meets[i] ?? 0) < NOTHING) continue;
       const back = (x: number): Point => [c * x - s * y, s * x + c * y];
       lines.push([back(meets[i] ?? 0), back(meets[i + 1] ?? 0)]);
     }

@@ -1,4 +1,3 @@
-import PDFDocument from "pdfkit";
 import type { Point } from "../drawing.ts";
 import type { Paper, Sheet } from "../sheet.ts";
 import { inks, type Mark, type Pen } from "./mark.ts";
@@ -21,7 +20,9 @@ const POINTS_PER_MM = 72 / 25.4;
  * @throws Error when a font cannot be read
  */
 export async function writePdf(sheets: readonly Sheet[], asked: PdfAsked): Promise<Uint8Array> {
-  const doc = blankPdf(sheets, asked);
+  // Only here, so that whoever takes but a paper's size from this room need not carry it.
+  const { default: Blank } = await import("pdfkit");
+  const doc = blankPdf(Blank, sheets, asked);
   const chunks: Uint8Array[] = [];
   const done = new Promise<void>((settle, fail) => {
     doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
@@ -36,9 +37,13 @@ export async function writePdf(sheets: readonly Sheet[], asked: PdfAsked): Promi
 
 type Doc = PDFKit.PDFDocument;
 
-function blankPdf(sheets: readonly Sheet[], { fonts, made }: PdfAsked): Doc {
+function blankPdf(
+  Blank: new (options: PDFKit.PDFDocumentOptions) => Doc,
+  sheets: readonly Sheet[],
+  { fonts, made }: PdfAsked,
+): Doc {
   const title = sheets[0]?.title;
-  const doc = new PDFDocument({
+  const doc = new Blank({
     autoFirstPage: false,
     // A standard font would be looked for among files.
     font: fonts.regular as unknown as string,
