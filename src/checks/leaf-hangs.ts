@@ -59,7 +59,7 @@ function beside(piece: Piece, motion: Motion, leaf: Part): Finding {
 }
 
 function struck(
-  { document }: Piece,
+  { units }: Piece,
   motion: Motion,
   { gap, turn, at }: Passing,
   name: string,
@@ -68,7 +68,7 @@ function struck(
   const isLeaning = turn >= motion.most - NEARLY_DOWN;
   const margin = measuredOnCuts(`${motion.says} into the ${name}, past where it meets it`, gap);
   const high = Math.round(at[2]);
-  const where = document.units === "inch" ? `${(high / 25.4).toFixed(0)} in` : `${high} mm`;
+  const where = units === "inch" ? `${(high / 25.4).toFixed(0)} in` : `${high} mm`;
   return told({
     ...said,
     margin,

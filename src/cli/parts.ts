@@ -60,16 +60,17 @@ function rowCells(row: CutRow, { units }: Asked): readonly (readonly string[])[]
     ...(layers > 1 ? [`in ${layers} layers`] : []),
     ...(between === undefined ? [] : [`${layout(between)} between shoulders`]),
   ];
+  const [marks, more] = inTwo(markText(row.marks));
   return [
     [
-      markText(row.marks),
+      marks,
       row.name,
       String(row.pieces),
       ...[finished.length, finished.width, finished.thickness].map(layout),
       printQuantity(row.mass, "kg", units, "about"),
     ],
     [
-      "",
+      more,
       notes.join(", "),
       "",
       ...[rough.length, rough.width].map(sawn),
@@ -77,6 +78,14 @@ function rowCells(row: CutRow, { units }: Asked): readonly (readonly string[])[]
       printQuantity(row.boardFeet.value, "bd ft", units, "enough"),
     ],
   ];
+}
+
+/** More marks than the column should be wide go on below its first line. */
+const NARROW = 9;
+function inTwo(marks: string): readonly [string, string] {
+  const at = marks.lastIndexOf(", ");
+  if (marks.length <= NARROW || at < 0) return [marks, ""];
+  return [marks.slice(0, at + 1), marks.slice(at + 2)];
 }
 
 /** Board feet by the thickness they are bought in, and what it all weighs. */

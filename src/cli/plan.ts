@@ -53,7 +53,7 @@ export async function plan(
   }
   if (problems.length > 0 || out === undefined) return complain(io, false, problems);
   const shop = await settled(problems, () => shopOf(texts.shop, problems));
-  const workup = await settled(problems, () => workupOf(words[0] ?? "", shop, problems));
+  const workup = await settled(problems, () => workupOf(words[0] ?? "", shop, problems, units));
   if (workup) gathered(problems, () => makeFolder(out));
   if (problems.length > 0 || !workup) return complain(io, false, problems);
   const shown = units ?? workup.piece.units;

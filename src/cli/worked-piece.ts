@@ -56,8 +56,8 @@ export async function workedPiece(
   );
   const { texts, on, words } = spoken;
   const problems = [...spoken.problems];
-  const side = texts.units;
-  const units = side === undefined ? undefined : gathered(problems, () => unitsNamed(side));
+  const named = texts.units;
+  const units = named === undefined ? undefined : gathered(problems, () => unitsNamed(named));
   if (on.has("help") && problems.length === 0) {
     io.out(help(name, tells));
     return 0;
@@ -65,7 +65,9 @@ export async function workedPiece(
   const json = on.has("json");
   if (problems.length > 0) return complain(io, json, problems);
   const shop = await settled(problems, () => shopOf(texts.shop, problems));
-  const workup = await settled(problems, () => workupOf(words[0] ?? "", shop, problems));
+  // Data are the same whichever side is asked for, the findings' words among them.
+  const side = json ? undefined : units;
+  const workup = await settled(problems, () => workupOf(words[0] ?? "", shop, problems, side));
   if (problems.length > 0 || !shop || !workup) return complain(io, json, problems);
   const asked: Asked = {
     workup,
@@ -89,6 +91,7 @@ export async function workupOf(
   path: string,
   shop: Shop | undefined,
   problems: Problem[],
+  side?: LengthUnit,
 ): Promise<Workup | undefined> {
   const put = (found: readonly Problem[]) =>
     void problems.push(...found.map((problem) => inFile(path, problem)));
@@ -96,7 +99,7 @@ export async function workupOf(
   if (!read.ok) return put(read.problems);
   // Without a shop its faults are told, and those of the piece's form; a design needs both.
   if (!shop) return undefined;
-  const outcome = createWorkup(shop)(read.document);
+  const outcome = createWorkup(shop, side)(read.document);
   return outcome.ok ? outcome.workup : put(outcome.problems);
 }
 

@@ -38,7 +38,7 @@ function cornerOfTop(s: Sizes, px: number, py: number): number {
   const rr = vx * vx + vy * vy;
   const r = Math.sqrt(rr);
   const up = Math.max(-r, Math.min(r, s.k - s.c - s.dy));
-  const out = Math.sqrt(rr - up * up);
+  const out = Math.sqrt(Math.max(0, rr - up * up));
   const ox = s.dx - s.g;
   const oy = s.dy - (s.k - s.c);
   const o = Math.sqrt(ox * ox + oy * oy);
@@ -73,7 +73,7 @@ function tipOfLip(s: Sizes): number {
   const rr = vx * vx + vy * vy;
   const r = Math.sqrt(rr);
   const up = Math.max(-r, Math.min(r, -s.dy));
-  const out = Math.sqrt(rr - up * up);
+  const out = Math.sqrt(Math.max(0, rr - up * up));
   const o = Math.sqrt(s.dx * s.dx + s.dy * s.dy);
   return Math.min(
     toTop(s, px, py),

@@ -10,6 +10,7 @@ import {
 } from "../piece/index.ts";
 import type { Shop } from "../shop/index.ts";
 import { type CutList, cutList } from "../stock/index.ts";
+import type { LengthUnit } from "../units/index.ts";
 import type { Finding, Problem } from "../worked/index.ts";
 
 /** All that is computed of a piece so far, but its solids. */
@@ -34,8 +35,9 @@ const MOST_KEPT = 400;
  * whole, so that nothing can be out of date.
  *
  * @param shop  whose allowances, chisels and clearances hold
+ * @param side  the side of the inch that findings are worded on; else the piece's own
  */
-export function createWorkup(shop: Shop): (document: PieceDocument) => Outcome {
+export function createWorkup(shop: Shop, side?: LengthUnit): (document: PieceDocument) => Outcome {
   let last: { readonly document: PieceDocument; readonly outcome: Outcome } | undefined;
   const bulks = new Map<string, ReturnType<typeof bulkOfPart>>();
   const bulkOf: typeof bulkOfPart = (part) => {
@@ -50,13 +52,18 @@ export function createWorkup(shop: Shop): (document: PieceDocument) => Outcome {
   };
   return (document) => {
     if (last?.document === document) return last.outcome;
-    const outcome = workedUp(document, shop, bulkOf);
+    const outcome = workedUp(document, shop, side, bulkOf);
     last = { document, outcome };
     return outcome;
   };
 }
 
-function workedUp(document: PieceDocument, shop: Shop, bulkOf: typeof bulkOfPart): Outcome {
+function workedUp(
+  document: PieceDocument,
+  shop: Shop,
+  side: LengthUnit | undefined,
+  bulkOf: typeof bulkOfPart,
+): Outcome {
   const read = pieceOf(document, shop);
   if (!read.ok) return read;
   const { piece } = read;
@@ -67,7 +74,7 @@ function workedUp(document: PieceDocument, shop: Shop, bulkOf: typeof bulkOfPart
       piece,
       weighing,
       cutList: cutList(piece, weighing, shop),
-      findings: checkPiece(piece, weighing, shop),
+      findings: checkPiece({ ...piece, units: side ?? piece.units }, weighing, shop),
     },
   };
 }

@@ -15,6 +15,23 @@ const agree = (joint: RuleJoint): number => {
   return exact;
 };
 
+test("a pin set far off gives a figure all the same", () => {
+  fc.assert(
+    fc.property(
+      anyJoint,
+      fc.double({ min: -5, max: 5, noNaN: true }),
+      fc.double({ min: -5, max: 5, noNaN: true }),
+      (joint, out, up) => {
+        const s = { ...sizesOf(joint), dx: out, dy: up };
+        expect(Number.isNaN(leastGap(s))).toBe(false);
+        // Its reach, and a corner's height under the pin, as near as may be the same.
+        expect(Number.isNaN(leastGap({ ...s, u: 4e-12, k: up - s.R - s.b + s.c }))).toBe(false);
+      },
+    ),
+    { numRuns: 3000 },
+  );
+});
+
 test("the least gap by lengths is that by angles: whether joints bind, and by how much", () => {
   let [free, bound] = [0, 0];
   const runs = { numRuns: 5000 };

@@ -1,7 +1,8 @@
 import { cross, type Frame, frameOf, outOf, times } from "../../geometry/index.ts";
 import type { ArmCut, Bore, Feature, Joint, Motion } from "../../piece/index.ts";
-import { deg, type Mm, mm, printLength } from "../../units/index.ts";
+import { deg, type Mm, mm } from "../../units/index.ts";
 import { type Given, given, type Worked } from "../../worked/index.ts";
+import { bothSides } from "../both-sides.ts";
 import type { Framed } from "../frame/framed.ts";
 import { railFrame, shoulderAt } from "../frame/rails.ts";
 import type { Making, Unmarked } from "../kind.ts";
@@ -220,13 +221,10 @@ function seatOf(
   ];
 }
 
-const both = (size: Mm): string =>
-  `${Number(size.toFixed(2))} mm (${printLength(size, { units: "inch", purpose: "about" })})`;
-
 function takesOf(arms: ArmSizes, screw: Mm, length: Mm): readonly string[] {
   return [
-    `1 screw for an arm to turn on, ${both(screw)} thick, ${both(length)} long`,
-    ...arms.washers.map((one) => `1 washer under an arm, ${Number(one.toFixed(2))} mm`),
+    `1 screw that an arm turns on, ${bothSides(screw)} × ${bothSides(length)}`,
+    ...arms.washers.map((one) => `1 washer under an arm, ${bothSides(one)}`),
     "1 thin hardwood wedge under a leaf, with a stop, set at fitting",
     ...(arms.angle.value > 0 ? [] : ["1 stop behind a closed arm"]),
   ];

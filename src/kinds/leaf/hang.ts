@@ -2,6 +2,7 @@ import { cross, frameOf, outOf, plus, times, type Vec3 } from "../../geometry/in
 import type { Feature, Joint, Key, LeafJoint, Motion } from "../../piece/index.ts";
 import { type Mm, mm } from "../../units/index.ts";
 import type { Given, Worked } from "../../worked/index.ts";
+import { bothSides } from "../both-sides.ts";
 import { outward } from "../frame/corner.ts";
 import type { Unmarked } from "../kind.ts";
 import { stripsOf, type TopAsked } from "../top/top.ts";
@@ -176,7 +177,7 @@ function tie(leaf: LeafJoint, features: readonly Feature[], side: LeafSide, asse
     features: [...moulded, ...own],
     takes: [
       `${hinges.length} leaf hinges “${hinge.name}”`,
-      `${screws} screws for leaf hinges, ${hinge.screwLength} mm`,
+      `${screws} screws for leaf hinges, ${bothSides(hinge.screwLength)}`,
     ],
     leaf,
   };

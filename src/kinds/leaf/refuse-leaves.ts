@@ -99,7 +99,11 @@ function refuseCove(
   });
 }
 
-/** A leaf that the maker made otherwise than the joint's fellows, with no wood for the joint. */
+/**
+ * A leaf that the maker made otherwise than the joint's fellows, with no wood for the joint.
+ *
+ * @param asked  of all leaves [mm]
+ */
 export function refuseLeaf(
   joint: JointSizes,
   { side, thickness, width, length }: Hung,
