@@ -19,7 +19,10 @@ const INDENT = 3;
 const MOST_INDENT = 15;
 const HANG = 3;
 
-/** Every finding with its working, worst first, as it is printed for someone to check. */
+/**
+ * Every finding, worst first, as it is printed for someone to check: with its whole working, but where
+ * it holds with the last step alone, or nobody would leaf through the rest.
+ */
 export function findingsPages(findings: readonly Finding[], setting: Setting): readonly Page[] {
   const wide = columnWidth(setting, COLUMNS);
   const told: Worked[] = [];
@@ -28,7 +31,8 @@ export function findingsPages(findings: readonly Finding[], setting: Setting): r
     const working = chains.flatMap((chain) => {
       const steps = stepsOf(chain, setting.units, told);
       told.push(chain);
-      return steps.flatMap((step) => stepRows(step, setting.units, wide));
+      const shown = finding.verdict === "ok" ? steps.filter(({ depth }) => depth === 0) : steps;
+      return shown.flatMap((step) => stepRows(step, setting.units, wide));
     });
     const repeats = chains.length > 0 && working.length === 0;
     return [...headRows(finding, wide, i === 0), ...(repeats ? [toldAbove] : []), ...working];
@@ -38,15 +42,14 @@ export function findingsPages(findings: readonly Finding[], setting: Setting): r
       [cell(0, "Findings, with their working", { size: sizes.heading, isBold: true })],
       sizes.heading,
     ),
+    row([cell(0, "What holds is told by its last step; the screen shows all of them.", NOTE)], 4.6),
   ];
   const page = { id: "findings", shows: "Findings, with their working", columns: COLUMNS };
   return flowed({ ...page, head: [], rows: [...head, ...rows] }, setting);
 }
 
-const toldAbove: Row = row(
-  [cell(0, "Its working stands above.", { size: sizes.small, tone: "graphite" })],
-  4,
-);
+const NOTE = { size: sizes.small, tone: "graphite" } as const;
+const toldAbove: Row = row([cell(0, "Its working stands above.", NOTE)], 4);
 
 /** The verdict as a word, and what it says; kept together with the first line of its working. */
 function headRows(
