@@ -9,6 +9,7 @@ export default defineConfig({
           environment: "node",
           include: ["test/**/*.test.ts"],
           exclude: ["test/browser/**"],
+          testTimeout: 30_000,
         },
       },
       {

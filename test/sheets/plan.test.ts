@@ -243,7 +243,7 @@ test.each([
         const plan = planned(workup, { paper });
         expect(faultsOf(workup, plan, document.units)).toEqual([]);
       }),
-      { numRuns: 30 },
+      { numRuns: 20 },
     );
     expect(built).toBeGreaterThan(5);
   },

@@ -57,11 +57,16 @@ function wholePage(one: Sketched, setting: Setting): Page {
   const head = heading(one, field, setting);
   const ends = jointEnds(one.part);
   const share = ends.length > 0 ? 0.62 : 0.75;
-  const middle = head.below - (head.below - field.bottom) * share;
+  const notesLeft = ends.length > 0 ? field.right - 74 : field.left;
+  // Words may want more room than the larger drawings of the ends, or there are none of those.
+  const words = heightOf(noteTexts(one, { ...field, left: notesLeft, top: 0 }, setting)) + 10;
+  const middle = Math.max(
+    head.below - (head.below - field.bottom) * share,
+    Math.min(field.bottom + words, head.below - LEAST_SKETCH),
+  );
   const detailed = ends.length > 0 ? (["left", "right"] as const) : [];
   const whole = sketch(one, { ...field, top: head.below, bottom: middle }, setting, detailed);
   const rest: Area = { ...field, top: whole.below - 6 };
-  const notesLeft = ends.length > 0 ? field.right - 74 : field.left;
   const details = detailsOf(
     { seen: one.seen, id: idOf(one) },
     ends,
@@ -112,6 +117,13 @@ function sharedPage(all: readonly Sketched[], setting: Setting): Page {
     placed: blocks.flatMap(({ placed }) => placed),
   };
 }
+
+/** However much is written about a part, its own drawing keeps so much of the sheet's height [mm]. */
+const LEAST_SKETCH = 45;
+
+/** How far down from 0 lines of words go [mm]. */
+const heightOf = (texts: readonly { readonly at: readonly [number, number] }[]): number =>
+  Math.max(0, ...texts.map(({ at }) => -at[1]));
 
 /** Marks and name, how many, how large. */
 function heading({ row, part, names }: Sketched, { left, right, top }: Area, { units }: Setting) {

@@ -34,6 +34,8 @@ export type StripAsked = {
 
 /** Rows of dimensions under a strip and beside it, on paper [mm]. */
 const ROW = { below: 11, beside: 7 } as const;
+/** A length whose figure does not stand over its own line, on paper at true size [mm]. */
+const SHORT = 18;
 /** Half a cross [mm]. */
 const HALF = 3;
 
@@ -108,13 +110,15 @@ function faceNames(pattern: ArmPattern, { view, strip }: StripAsked): readonly L
   const reach = lettering([strip.to - 1, high], "swings out", {
     ...{ ...small, shift: [0, 2], anchor: "end" },
   });
+  const left = strip.to - 7 - textLength(reach.says, sizes.small);
+  const isClear = strip.crosses.every((cross) => cross.x < left);
   // What a short strip has no room for stands on the one before it.
   const faces = x + FACES + textLength(upper ?? "", sizes.small) + 24 < strip.to;
   return [
     ...(faces ? [lettering([x + FACES, high], upper ?? "", { ...small, shift: [0, 2] })] : []),
     ...(faces && lower ? [lettering([x + FACES, low], lower, { ...small, shift: [0, -3.6] })] : []),
     ...(isFirst ? [tail] : []),
-    ...(strip.to >= pattern.length ? [reach] : []),
+    ...(strip.to >= pattern.length && isClear ? [reach] : []),
   ];
 }
 
@@ -124,12 +128,14 @@ function alongIn(pattern: ArmPattern, { id, units, strip }: StripAsked): readonl
   const at = ({ back, show }: (typeof slants)["left"]) =>
     back + ((show - back) * pivot.z) / thickness;
   const y = thickness - pivot.z;
-  const places = [
+  const own = [
     { name: "tail", x: at(slants.left) },
     { name: "pivot", x: pivot.x },
     { name: "reach", x: at(slants.right) },
-    ...strip.crosses,
-  ]
+  ];
+  // A cross hard by one of these is measured by it: the little between them would have no room.
+  const crosses = strip.crosses.filter((c) => own.every(({ x }) => Math.abs(c.x - x) > SHORT));
+  const places = [...own, ...crosses]
     .filter(({ x }) => x >= strip.from && x <= strip.to)
     .sort((a, b) => a.x - b.x);
   return places.slice(1).map(({ name, x }, i): Dimension => {
