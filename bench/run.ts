@@ -4,6 +4,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { join, resolve } from "node:path";
+import { editing } from "./editing.ts";
 import { leaves } from "./leaves.ts";
 import { lastKept, type Timing, time, timeEach } from "./measure.ts";
 import { pageLoad } from "./page.ts";
@@ -103,6 +104,8 @@ const lines = [
     ? ["Starting, median of 15:", "", ...table([bare, ...starts], bare)]
     : ["The built program was not there to be started: `npm run build` makes it.", ""]),
 ];
+const edits = await editing(join(root, "dist", "web"));
+if (edits.length > 0) lines.push("In a browser:", "", ...spreadTable(edits, base));
 const page = await pageLoad(join(root, "dist", "web"));
 if (page) {
   lines.push(

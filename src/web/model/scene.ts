@@ -133,7 +133,8 @@ export function createPieceScene(): PieceScene {
       const offsets = isApart ? apartOffsets(parts) : undefined;
       const offsetOf = (key: string): Place => offsets?.get(key) ?? [0, 0, 0];
       shapes.keep(given);
-      const staying = new Set(parts.filter((p) => given.has(p.shape)).map((p) => p.key));
+      // One whose new shape has not come yet stays as it was.
+      const staying = new Set(parts.map((p) => p.key));
       for (const [key, each] of drawn) if (!staying.has(key)) drop(key, each);
       for (const part of posedAt(parts, motions, turns)) place(part, offsetOf(part.key));
       if (!last || !isTurned(last, shown)) reach = reachOf(shown, offsetOf);

@@ -189,7 +189,12 @@ function Bench(props: {
           />
         )}
       </main>
-      <section className="sheet-model" aria-label="Model" data-stale={isOld}>
+      <section
+        className="sheet-model"
+        aria-label="Model"
+        data-stale={isOld}
+        data-worked={worked.drawn}
+      >
         <ModelView
           parts={parts}
           motions={workup?.piece.motions ?? still}
