@@ -8,17 +8,36 @@ import { findBrowser } from "./find-browser.mjs";
 
 type Shot = {
   readonly file: string;
-  /** behind the hash; `demo` stands for the invented breakfast table */
+  /** behind the hash; `demo` stands for the invented drop-leaf table */
   readonly path: string;
   readonly width: number;
   readonly height: number;
   readonly theme: "light" | "dark";
   /** buttons to press, in turn */
   readonly press?: readonly string[];
+  /** what is brought into sight before */
+  readonly show?: string;
 };
 
 const shots: readonly Shot[] = [
-  { file: "shape-day", path: "demo/shape", width: 1440, height: 900, theme: "light" },
+  {
+    file: "shape-day",
+    path: "demo/shape",
+    width: 1440,
+    height: 900,
+    theme: "light",
+    press: ["Back leaf up"],
+  },
+  {
+    file: "leaf-joint-day",
+    path: "demo/shape",
+    width: 1440,
+    height: 900,
+    theme: "light",
+    press: ["Closed"],
+    show: ".leaf-turn",
+  },
+  { file: "papers-day", path: "demo/papers", width: 1440, height: 900, theme: "light" },
   {
     file: "parts-evening",
     path: "demo/shape",
@@ -39,14 +58,15 @@ const [demo] = demoPieces()
   .slice(-1);
 const server = await startServer({ webRoot: "dist/web", port: 0, store, shop: demoShop });
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
-for (const { file, path, width, height, theme, press = [] } of shots) {
+for (const { file, path, width, height, theme, press = [], show } of shots) {
   const page = await browser.newPage({ viewport: { width, height }, colorScheme: theme });
   await page.goto(`${server.url}#/${path.replace(/^demo/, `piece/${demo}`)}`);
   await page.evaluate(() => document.fonts.ready);
   if (path.startsWith("demo")) await page.locator("canvas[data-frames]").waitFor();
   for (const name of press) await page.getByRole("button", { name, exact: true }).click();
   // The shapes come from a worker, one after the other.
-  await page.waitForTimeout(1500);
+  await page.waitForTimeout(path.endsWith("papers") ? 8000 : 1500);
+  if (show) await page.locator(show).scrollIntoViewIfNeeded();
   await page.screenshot({ path: `docs/pictures/${file}.png` });
   console.log(`docs/pictures/${file}.png`);
 }

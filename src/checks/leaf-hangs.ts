@@ -13,8 +13,8 @@ import {
 import { measuredOnCuts, told } from "./told.ts";
 import { woodOf } from "./wood-of.ts";
 
-/** A leaf that is stopped nearer to plumb than this only leans on what stops it [°]. */
-const NEARLY_DOWN = 3;
+/** Nearer than this at rest a leaf leans on what stands by it [mm]. */
+const LEANS = 0.05;
 /** Less air than this between a hanging leaf and what stands by it; common practice [mm]. */
 const AIR = given("least air beside a hanging leaf", mm(2), "mm", commonPractice);
 /** And over the floor; common practice [mm]. */
@@ -52,9 +52,11 @@ function beside(piece: Piece, motion: Motion, leaf: Part): Finding {
   return told({
     ...{ id, group, lights, margin, verdict: isTight ? "watch" : "ok" },
     severity: isTight ? 1 - margin.value / AIR.value : 0,
-    says: isTight
-      ? `Hanging down, the ${motion.says} all but touches the ${name}.`
-      : `The ${motion.says} hangs clear of what stands by it.`,
+    says: !isTight
+      ? `The ${motion.says} hangs clear of what stands by it.`
+      : found.gap < LEANS
+        ? `The ${motion.says} comes to rest against the ${name}: a little more overhang lets it hang free.`
+        : `Hanging down, the ${motion.says} all but touches the ${name}.`,
   });
 }
 
@@ -65,18 +67,15 @@ function struck(
   name: string,
   said: Pick<Finding, "id" | "group" | "lights">,
 ): Finding {
-  const isLeaning = turn >= motion.most - NEARLY_DOWN;
   const margin = measuredOnCuts(`${motion.says} into the ${name}, past where it meets it`, gap);
   const high = Math.round(at[2]);
   const where = units === "inch" ? `${(high / 25.4).toFixed(0)} in` : `${high} mm`;
   return told({
     ...said,
     margin,
-    verdict: isLeaning ? "watch" : "fails",
+    verdict: "fails",
     severity: 2 + (motion.most - turn) / motion.most,
-    says: isLeaning
-      ? `The ${motion.says} comes to rest against the ${name}, ${turn.toFixed(0)}° down: a little more overhang lets it hang free.`
-      : `The ${motion.says} strikes the ${name} when it is ${turn.toFixed(0)}° down, about ${where} above the floor: more overhang beyond the legs, or a narrower leaf, lets it down.`,
+    says: `The ${motion.says} strikes the ${name} when it is ${turn.toFixed(0)}° down, about ${where} above the floor: more overhang beyond the legs, or a narrower leaf, lets it down.`,
   });
 }
 

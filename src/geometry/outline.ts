@@ -47,13 +47,15 @@ export type Apart = {
 
 /**
  * How far two convex outlines are apart: exactly where they are, and by the shortest way out where
- * they overlap.
+ * they overlap. Outlines at least so far apart need not be told exactly, but no farther than they are.
+ *
+ * @param enough  [mm]
  */
-export function apart(a: Outline, b: Outline): Apart {
+export function apart(a: Outline, b: Outline, enough: number = Number.POSITIVE_INFINITY): Apart {
   const own = widest(a, b);
   const other = widest(b, a);
   const best = own.gap >= other.gap ? own : other;
-  if (best.gap <= 0) return best;
+  if (best.gap <= 0 || best.gap >= enough) return best;
   // Beyond an edge the nearest corner may lie past its end: then two corners are nearest.
   let nearest: Apart = { gap: Number.POSITIVE_INFINITY, at: best.at };
   for (const p of a) {

@@ -137,8 +137,8 @@ function pairPassing(
   [from, to]: readonly [number, number],
   care: number,
 ): Found {
-  const gapAt = (turn: number): Found => ({
-    ...apart(turnedOutline(m.shadow.outline, turn), s.shadow.outline),
+  const gapAt = (turn: number, enough?: number): Found => ({
+    ...apart(turnedOutline(m.shadow.outline, turn), s.shadow.outline, enough),
     turn,
   });
   const way = to < from ? -1 : 1;
@@ -148,7 +148,7 @@ function pairPassing(
   while (way * (to - before) > 1e-12) {
     const stride = Math.max(STEP, (found.gap - Math.min(least.gap, care)) / m.far);
     const turn = way * Math.min(way * (before + way * stride), way * to);
-    found = gapAt(turn);
+    found = gapAt(turn, Math.min(least.gap, care));
     if (found.gap < -TOUCH) return firstOf(gapAt, before, turn);
     if (found.gap < least.gap) least = found;
     before = turn;
@@ -179,12 +179,17 @@ function finest(
   [from, to]: readonly [number, number],
 ): Found {
   const [low, high] = [Math.min(from, to), Math.max(from, to)];
-  let [a, b] = [Math.max(low, about - Math.abs(step)), Math.min(high, about + Math.abs(step))];
   const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [Math.max(low, about - Math.abs(step)), Math.min(high, about + Math.abs(step))];
+  let [left, right] = [gapAt(b - golden * (b - a)), gapAt(a + golden * (b - a))];
   for (let i = 0; i < 16; i++) {
-    const [left, right] = [b - golden * (b - a), a + golden * (b - a)];
-    if (gapAt(left).gap < gapAt(right).gap) b = right;
-    else a = left;
+    if (left.gap < right.gap) {
+      [b, right] = [right.turn, left];
+      left = gapAt(b - golden * (b - a));
+    } else {
+      [a, left] = [left.turn, right];
+      right = gapAt(a + golden * (b - a));
+    }
   }
-  return gapAt((a + b) / 2);
+  return left.gap < right.gap ? left : right;
 }

@@ -76,11 +76,29 @@ export function refuseFuture(db: Database, steps: readonly string[] = migrations
 export const isOutdated = (db: Database, steps: readonly string[] = migrations): boolean =>
   versionOf(db) > 0 && versionOf(db) < steps.length;
 
-/** Whether it could be one of ours: a version that there is, and tables exactly if it has one. */
+/**
+ * Whether it could be one of ours: a version that there is, tables exactly if it has one, and of
+ * today's version each as it was made. Where a bit of that text has flipped, SQLite takes it for a
+ * table with another column.
+ */
 export function isOurs(db: Database, steps: readonly string[] = migrations): boolean {
   const version = versionOf(db);
-  const tables = db.all("SELECT name FROM sqlite_schema WHERE type = 'table'").length;
-  return version <= steps.length && version > 0 === tables > 0;
+  const tables = db
+    .all<{ sql: string }>("SELECT sql FROM sqlite_schema WHERE type = 'table'")
+    .map(({ sql }) => sql);
+  if (version > steps.length || version > 0 !== tables.length > 0) return false;
+  const made = madeBy(steps);
+  if (version < steps.length || made === undefined) return true;
+  return tables.length === made.length && made.every((sql) => tables.includes(sql));
+}
+
+/** The tables that the steps make, word for word; undefined where a step does more than make some. */
+function madeBy(steps: readonly string[]): readonly string[] | undefined {
+  const statements = steps
+    .flatMap((step) => step.split(";"))
+    .map((sql) => sql.trim())
+    .filter((sql) => sql !== "");
+  return statements.every((sql) => sql.startsWith("CREATE TABLE ")) ? statements : undefined;
 }
 
 /** Sets what is kept in the file, and brings its tables to today's version. */

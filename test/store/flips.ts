@@ -40,11 +40,13 @@ async function prepared(folder: string, steps: number, hasBackup: boolean) {
  * it must be the piece as it stood after some step, and whatever is missing must be said.
  *
  * @param count  how many bytes, one at a time
+ * @param within  a text of the file that they are all to lie in
  */
 export async function flipRun(
   count: number,
   seed: number,
   hasBackup: boolean,
+  within?: string,
 ): Promise<FlipAccount> {
   const chance = seeded(seed);
   const folder = mkdtempSync(join(tmpdir(), "latewood-flips-"));
@@ -56,7 +58,10 @@ export async function flipRun(
     const bytes = readFileSync(join(origin, "latewood.db"));
     for (let i = 0; i < count; i++) {
       // Every fourth in the first page, where a byte does most harm.
-      const at = below(chance, i % 4 === 0 ? 200 : bytes.length);
+      const at =
+        within === undefined
+          ? below(chance, i % 4 === 0 ? 200 : bytes.length)
+          : bytes.indexOf(within) + below(chance, within.length);
       const spoilt = Uint8Array.from(bytes);
       spoilt[at] = (spoilt[at] ?? 0) ^ (1 << below(chance, 8));
       const data = join(folder, `data-${i}`);
