@@ -1,3 +1,5 @@
+import { resolve } from "node:path";
+
 /** One kind of thing that was thrown, and what came of it. */
 export type Run = {
   readonly title: string;
@@ -10,8 +12,13 @@ export type Run = {
   readonly longest?: number;
 };
 
-/** A text that may be very long, in a line of a table. */
-export const shown = (text: string) => (text.length > 160 ? `${text.slice(0, 160)}…` : text);
+const root = `${resolve(import.meta.dirname, "..")}/`;
+
+/** A text that may be very long, in a line of a table; places in this folder are told from here. */
+export function shown(text: string): string {
+  const own = text.replaceAll(root, "");
+  return own.length > 160 ? `${own.slice(0, 160)}…` : own;
+}
 
 /** What came of a soak, as the page docs/soak.md. */
 export function account(seed: number, runs: readonly Run[]): string {

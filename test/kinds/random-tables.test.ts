@@ -3,28 +3,16 @@ import { expect, test } from "vitest";
 import { demoShop } from "../../src/shop/index.ts";
 import { createSolids } from "../../src/solid/index.ts";
 import { createWorkup } from "../../src/workup/index.ts";
+import { judgedRun } from "../kit/judged-run.ts";
 import { kernel } from "../kit/solids.ts";
-import { judgeTable, solidFaults } from "../kit/table-run.ts";
-import { optionsOf, tableDocument } from "../kit/tables.ts";
+import { solidFaults } from "../kit/table-run.ts";
+import { tableDocument } from "../kit/tables.ts";
 
-test("a thousand random tables hold together, and every refusal's remedy mends it", () => {
-  const came = new Map<string, number>();
-  let count = 0;
-  fc.assert(
-    fc.property(tableDocument, (document) => {
-      const verdict = judgeTable(document);
-      count++;
-      for (const word of verdict.came) came.set(word, (came.get(word) ?? 0) + 1);
-      expect(verdict.faults).toEqual([]);
-    }),
-    { numRuns: 1000 },
-  );
-  const share = (word: string) => (came.get(word) ?? 0) / count;
-  expect(share("refused")).toBeLessThan(0.3);
-  const options = optionsOf("plain-table");
-  expect(options.length).toBeGreaterThan(10);
-  expect(options.filter((word) => share(word) < 0.03)).toEqual([]);
-}, 240_000);
+test(
+  "a thousand random tables hold together, and every refusal's remedy mends it",
+  () => judgedRun(tableDocument, "plain-table", 1000),
+  240_000,
+);
 
 test("a hundred and fifty of them as solids: sound, as heavy as reckoned, none within another", () => {
   const solids = createSolids(kernel);

@@ -6,7 +6,7 @@ import { type Armed, armAt } from "../arm/arm-parts.ts";
 import { layArms } from "../arm/lay-arms.ts";
 import { refuseArms } from "../arm/refuse-arms.ts";
 import { freedWays, settleArms } from "../arm/settle-arms.ts";
-import type { FrameAsked } from "../frame/frame.ts";
+import { frameUnder } from "../frame/frame-asks.ts";
 import { frameParts, frameTies, settleFrame } from "../frame/framed.ts";
 import { kind, type Made, type Making, nothing, type Unmarked } from "../kind.ts";
 import { hungLeaf, type LeafSide, topFeatures } from "../leaf/hang.ts";
@@ -55,7 +55,7 @@ function make(given: DropLeafAnswers, making: Making): Made {
     making,
   );
   const top = settleTop(given, joint, sides.length, thickness, making);
-  const asked = frameAsked(given, thickness);
+  const asked = frameUnder(given, thickness);
   const sizes = {
     length: given.length.value,
     width: given.width.value,
@@ -170,21 +170,6 @@ function widthWithTongues(width: Given<Mm>, { rule }: JointSizes, leaves: number
     source: derived("a round-over’s tongue is as wide as its radius"),
   });
 }
-
-const frameAsked = (given: DropLeafAnswers, thickness: Mm): FrameAsked => ({
-  length: mm(given.length.value - 2 * given["end-overhang"].value),
-  width: mm(given.width.value - 2 * given["side-overhang"].value),
-  height: mm(given.height.value - thickness),
-  leg: given.leg.value,
-  legForm: given["leg-form"],
-  foot: given.foot.value,
-  taperBelow: given["taper-start"].value,
-  railWidth: given["rail-width"].value,
-  railThickness: given["rail-thickness"].value,
-  setback: given.setback.value,
-  tips: given.tips,
-  haunch: given.haunch,
-});
 
 /** Its visible width lies over the frame's middle; with one leaf a tongue stands out on its side alone. */
 function topFrameOf(

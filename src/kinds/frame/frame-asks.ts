@@ -1,5 +1,8 @@
-import { ask, choice } from "../../asking/index.ts";
+import { type Answers, ask, choice } from "../../asking/index.ts";
+import { type Mm, mm } from "../../units/index.ts";
+import type { Given } from "../../worked/index.ts";
 import type { IsAnswered } from "../kind.ts";
+import type { FrameAsked } from "./frame.ts";
 
 /**
  * A length with its bounds, its default, and what a fresh piece says on each side.
@@ -27,3 +30,31 @@ export const frameAsks = {
 /** A square leg has no foot to be asked about. */
 export const idleOfFrame = (is: IsAnswered): readonly ("foot" | "taper-start")[] =>
   is("leg-form", "square") ? ["foot", "taper-start"] : [];
+
+/** What a table answers of its sizes over all, and how far its top goes beyond its frame. */
+type OverAll = Readonly<
+  Record<"length" | "width" | "height" | "end-overhang" | "side-overhang", Given<Mm>>
+>;
+
+/**
+ * The frame that stands under a top.
+ *
+ * @param thickness  of the top [mm]
+ */
+export const frameUnder = (
+  given: Answers<typeof frameAsks> & OverAll,
+  thickness: Mm,
+): FrameAsked => ({
+  length: mm(given.length.value - 2 * given["end-overhang"].value),
+  width: mm(given.width.value - 2 * given["side-overhang"].value),
+  height: mm(given.height.value - thickness),
+  leg: given.leg.value,
+  legForm: given["leg-form"],
+  foot: given.foot.value,
+  taperBelow: given["taper-start"].value,
+  railWidth: given["rail-width"].value,
+  railThickness: given["rail-thickness"].value,
+  setback: given.setback.value,
+  tips: given.tips,
+  haunch: given.haunch,
+});

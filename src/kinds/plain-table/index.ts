@@ -1,7 +1,5 @@
 import { plainly } from "../../piece/index.ts";
-import { mm } from "../../units/index.ts";
-import type { FrameAsked } from "../frame/frame.ts";
-import { idleOfFrame } from "../frame/frame-asks.ts";
+import { frameUnder, idleOfFrame } from "../frame/frame-asks.ts";
 import { frameParts, frameTies, settleFrame } from "../frame/framed.ts";
 import { kind, type Made, type Making, nothing } from "../kind.ts";
 import { heldTop } from "../top/held.ts";
@@ -34,20 +32,7 @@ function make(given: PlainTableAnswers, making: Making): Made {
     sawn: given.sawn,
     hearts: given.hearts,
   };
-  const asked: FrameAsked = {
-    length: mm(given.length.value - 2 * given["end-overhang"].value),
-    width: mm(given.width.value - 2 * given["side-overhang"].value),
-    height: mm(given.height.value - top.thickness),
-    leg: given.leg.value,
-    legForm: given["leg-form"],
-    foot: given.foot.value,
-    taperBelow: given["taper-start"].value,
-    railWidth: given["rail-width"].value,
-    railThickness: given["rail-thickness"].value,
-    setback: given.setback.value,
-    tips: given.tips,
-    haunch: given.haunch,
-  };
+  const asked = frameUnder(given, top.thickness);
   const sizes = {
     length: given.length.value,
     width: given.width.value,
