@@ -3,6 +3,10 @@ import { mm } from "../units/index.ts";
 import { derived, given, work } from "../worked/index.ts";
 import type { Hinged, HingePlace } from "./leaf-hinge-place.ts";
 
+/** A hinge's length along the knuckle, as a line of the working. */
+const lengthOf = ({ length }: Hinged["leaf"]["hinge"]) =>
+  given("length of a hinge", length, "mm", derived("the hinge, as the shop has it"));
+
 /** Between the outermost hinge and the nearer end of leaf and top. */
 export function pastEnd({ parts }: Piece, joint: Hinged): HingePlace {
   const { leaf, top, hinges, hinge } = joint.leaf;
@@ -17,12 +21,7 @@ export function pastEnd({ parts }: Piece, joint: Hinged): HingePlace {
     "mm",
     derived("as laid out"),
   );
-  const l = given(
-    "length of a hinge",
-    hinge.length,
-    "mm",
-    derived("the hinge, as the shop has it"),
-  );
+  const l = lengthOf(hinge);
   return {
     joint,
     measure: hinge.length,
@@ -51,12 +50,7 @@ export function tooClose(joint: Hinged): readonly HingePlace[] {
       "mm",
       derived("as laid out"),
     );
-    const l = given(
-      "length of a hinge",
-      hinge.length,
-      "mm",
-      derived("the hinge, as the shop has it"),
-    );
+    const l = lengthOf(hinge);
     return {
       joint,
       measure: hinge.length,
